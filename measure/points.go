@@ -1,0 +1,135 @@
+package measure
+
+import (
+	"fmt"
+	"math"
+)
+
+// Sense says what the sign of a value means, so that a screen can ask with a picture which it is
+// and never ask for a sign.
+type Sense string
+
+// The senses of a signed point. Unsigned points have none and take no negative value.
+const (
+	Unsigned    Sense = ""
+	FrontHigh   Sense = "front high"   // positive: the part's front end is the higher one
+	FrontLeft   Sense = "front left"   // positive: the part's front end is further left
+	Clockwise   Sense = "clockwise"    // positive: clockwise when one looks forward along the shaft
+	Above       Sense = "above"        // positive: above the reference
+	LeftOf      Sense = "left of"      // positive: left of the reference
+	ForwardOf   Sense = "forward of"   // positive: forward of the reference
+	GearboxSide Sense = "gearbox side" // positive: toward the gearbox from the named face
+	Outward     Sense = "outward"      // positive: stands out from the named face
+)
+
+// Code is one answer of a point that takes a small code instead of a size.
+type Code struct {
+	Value int
+	Means string
+}
+
+// Point is one row of the table of points: something that can be read.
+type Point struct {
+	Key      string
+	Group    Group
+	Quantity Quantity
+	Question string // plain words; what to do and what to look at
+	Place    string // where to put the tool
+	Sense    Sense
+	Low      float64 // plausible range in the quantity's base unit; outside it is asked again
+	High     float64
+	Codes    []Code            // for answers
+	Wanted   []State           // states in which the route stops here; none: taken only when a person wants to
+	Optional bool              // the route offers it after what is wanted first
+	Basis    Basis             // what a reading of it usually is; "" means measured
+	For      func(Layout) bool // layouts that have this part; nil: every one
+	Caution  string            // key of a caution shown before the stop; may be empty
+}
+
+// Group gathers points of one part of the job, in the order of the table.
+type Group string
+
+// PointOf finds a point by key.
+func PointOf(key string) (Point, bool) {
+	i, ok := pointIndex[key]
+	if !ok {
+		return Point{}, false
+	}
+	return Points[i], true
+}
+
+var pointIndex = func() map[string]int {
+	m := make(map[string]int, len(Points))
+	for i, p := range Points {
+		m[p.Key] = i
+	}
+	return m
+}()
+
+// In reports whether a layout has the part that the point belongs to.
+func (p Point) In(l Layout) bool { return p.For == nil || p.For(l) }
+
+// Possible errs when a reading's value can't be true of any vehicle: a text where a number is
+// wanted, a slope beyond ±90°, a negative length, half a bolt. It says what to do.
+func (p Point) Possible(r Reading) error {
+	if p.Quantity == Text {
+		if !r.Value.IsText() || r.Value.Token() == "" || len(r.Value.Token()) > 60 {
+			return fmt.Errorf("%s takes a text of 1 to 60 characters such as %q", p.Key, p.Example())
+		}
+		return nil
+	}
+	f, ok := r.Number()
+	if !ok {
+		return fmt.Errorf("%s takes a number", p.Key)
+	}
+	switch {
+	case p.Quantity == Angle && math.Abs(f) > 90 && p.Sense != Clockwise:
+		return fmt.Errorf("%s %g deg is beyond ±90; check which face the finder lay on, then enter it again", p.Key, f)
+	case p.Quantity == Angle && math.Abs(f) > 360:
+		return fmt.Errorf("%s %g deg is beyond ±360; enter it again", p.Key, f)
+	case p.Sense == Unsigned && f < 0:
+		return fmt.Errorf("%s %g can't be negative; enter it again", p.Key, f)
+	case p.Quantity == Count && f != math.Trunc(f):
+		return fmt.Errorf("%s %g must be a whole number; count again", p.Key, f)
+	case len(p.Codes) > 0 && !p.hasCode(f):
+		return fmt.Errorf("%s %g is not one of its answers: %s", p.Key, f, p.codeList())
+	}
+	return nil
+}
+
+// Plausible reports whether a number in the quantity's base unit, already taken along the part,
+// lies in the range that such parts have.
+func (p Point) Plausible(number float64) bool {
+	if p.Quantity == Text || p.Low == 0 && p.High == 0 {
+		return true
+	}
+	return number >= p.Low && number <= p.High
+}
+
+// Example is the example shown for a text point.
+func (p Point) Example() string {
+	if len(p.Codes) > 0 {
+		return p.Codes[0].Means
+	}
+	return "as written on the part"
+}
+
+func (p Point) hasCode(f float64) bool {
+	for _, c := range p.Codes {
+		if float64(c.Value) == f {
+			return true
+		}
+	}
+	return false
+}
+
+func (p Point) codeList() string {
+	s := ""
+	for i, c := range p.Codes {
+		if i > 0 {
+			s += ", "
+		}
+		s += fmt.Sprintf("%d %s", c.Value, c.Means)
+	}
+	return s
+}
