@@ -1,0 +1,16 @@
+package words
+
+// English is the default language. Its questions and places stand in the table of points.
+var English = english()
+
+func english() *Language {
+	l := newLanguage("en", "English",
+		enNames,
+		enChecks,
+		enStates,
+		enCautions,
+		enCLI,
+	)
+	l.native = true
+	return l
+}

@@ -1,0 +1,21 @@
+package words
+
+// enCautions: what can hurt, shown before the stop where it applies. Local codes, the maker's
+// instructions and licensed practice always come first.
+var enCautions = table{
+	"caution.under": "Nobody goes under a vehicle that rests on a jack. Firm level ground, wheels chocked, axle stands of " +
+		"the right rating on both sides, then shake the vehicle before you go under. Local rules come first.",
+	"caution.hanging": "Wheels hanging: the stands carry the FRAME at the maker's support places, on both sides. Let it down " +
+		"slowly, chock the wheels that stay on the ground, and keep clear of the axle: it can drop and swing.",
+	"caution.bump": "On the bump stops the springs are loaded hard. Bring the axle up with a rated jack or by real load, " +
+		"never with a strap or a loose block; hands and head stay out of the gap.",
+	"caution.lift": "Lifting: nobody under or beside the load. Slings, hooks and lifting places of known rating, legs at 45° or " +
+		"more from the horizontal. These figures are no lifting plan; where local rules ask for a licensed person, fetch one.",
+	"caution.turning": "A turning shaft catches clothes, hair and gloves. Engine off, key out, gearbox in neutral, wheels chocked; " +
+		"turn the shaft by hand only, and keep out of its line.",
+	"caution.weld": "Welding on a shaft, yoke or hardened stud changes its strength and balance where nobody can see it. Leave it " +
+		"to a licensed shaft builder, who balances the shaft afterwards; battery off, fuel and grease away.",
+	"caution.firstrun": "First run: stands under the AXLE at ride height, never hanging. Nobody in line with the shaft. Check the match " +
+		"marks, the circlips, and that the slip stands within its marks. Stop at any hum that rises with road speed, not " +
+		"with engine speed.",
+}

@@ -1,0 +1,176 @@
+package words
+
+import (
+	"math"
+	"strings"
+
+	"yokebook/checks"
+)
+
+// FindingText is a finding in words, each member ready to be shown; "" or nil where it does not apply.
+type FindingText struct {
+	Title    string   // "joint angle, front joint, at ride height, own weight"
+	Verdict  string   // "clear, predicted"
+	Value    string   // "3.48°", cut to its doubt
+	Interval string   // "± 0.08°", or "3.40 … 3.55°" where it is lopsided
+	Limit    string   // "at most 3°"
+	Chance   string   // "chance that the limit is met: 62 %"
+	Why      string   // the weakest input
+	Missing  []string // readings that it waits for
+	Advice   string
+	Notes    []string // side view only, disputed limits …
+	Source   string   // where the limit comes from, and why this build uses another
+}
+
+// Finding puts a finding into words.
+func (l *Language) Finding(f checks.Finding) FindingText {
+	t := FindingText{
+		Title:   l.Title(f),
+		Verdict: l.VerdictOf(f),
+		Limit:   l.limit(f.Limit),
+		Why:     l.why(f.Weakest),
+		Missing: l.missing(f.Missing),
+		Advice:  l.Message(f.Advice),
+		Notes:   l.notes(f),
+		Source:  l.source(f.Limit),
+	}
+	if f.Chance != nil && f.Limit != nil {
+		t.Chance = l.Say("finding.chance", *f.Chance)
+	}
+	t.Value, t.Interval = l.value(f)
+	return t
+}
+
+// Title says what a finding is about: check, subject, state.
+func (l *Language) Title(f checks.Finding) string {
+	name := l.Check(f.Check, f.Subject)
+	if state := f.State.String(); state != "" {
+		name = l.Say("finding.title", name, state)
+	}
+	return name
+}
+
+// VerdictOf returns the verdict of a finding with what it rests on: "clear, predicted",
+// "clear if engine speed is true".
+func (l *Language) VerdictOf(f checks.Finding) string {
+	if f.Verdict != checks.Clear {
+		return l.Verdict(f.Verdict)
+	}
+	word := l.Verdict(f.Verdict)
+	if f.Predicted {
+		word = l.Say("verdict.predicted", word)
+	}
+	switch len(f.RestsOn) {
+	case 0:
+	case 1:
+		word = l.Say("verdict.if_one", word, f.RestsOn[0])
+	default:
+		word = l.Say("verdict.if_all", word, l.List(f.RestsOn, l.Point))
+	}
+	return word
+}
+
+// List joins words: "a, b and c".
+func (l *Language) List(keys []string, name func(string) string) string {
+	if len(keys) == 0 {
+		return ""
+	}
+	said := make([]string, len(keys))
+	for i, k := range keys {
+		said[i] = name(k)
+	}
+	if len(said) == 1 {
+		return said[0]
+	}
+	last := len(said) - 1
+	return l.Say("list", strings.Join(said[:last], ", "), said[last])
+}
+
+// lopsided is the share by which the two sides of an interval may differ and still be said as ±.
+const lopsided = 0.2
+
+// value returns the value cut to its doubt and the interval around it.
+func (l *Language) value(f checks.Finding) (value, interval string) {
+	if f.Value == nil {
+		return "", ""
+	}
+	if f.Low == nil || f.High == nil {
+		return l.Number(*f.Value, f.Unit, 0), ""
+	}
+	up, down := *f.High-*f.Value, *f.Value-*f.Low
+	doubt := math.Max(up, down)
+	value = l.Number(*f.Value, f.Unit, doubt)
+	switch {
+	case !(doubt > 0):
+		return value, ""
+	case math.Abs(up-down) <= lopsided*doubt:
+		return value, "± " + l.bare(doubt, doubt) + l.unitAfter(f.Unit)
+	}
+	return value, l.Between(*f.Low, *f.High, f.Unit)
+}
+
+func (l *Language) limit(limit *checks.Limit) string {
+	if limit == nil {
+		return ""
+	}
+	value := l.Number(limit.Value, limit.Unit, 0)
+	if limit.Sense == "between" && limit.Upper != nil {
+		return l.Say("limit.between", value, l.Number(*limit.Upper, limit.Unit, 0))
+	}
+	return l.Say("limit."+limit.Sense, value)
+}
+
+func (l *Language) source(limit *checks.Limit) string {
+	switch {
+	case limit == nil:
+		return ""
+	case limit.Reason != "":
+		return l.Say("limit.chosen", limit.Source, limit.Reason)
+	}
+	return limit.Source
+}
+
+func (l *Language) why(w *checks.Weakest) string {
+	switch {
+	case w == nil:
+		return ""
+	case w.Reading == nil:
+		return l.Say("finding.weakest_shared", w.Input, w.Share)
+	}
+	return l.Say("finding.weakest", w.Input, w.Share, string(*w.Reading))
+}
+
+func (l *Language) missing(list []checks.Missing) []string {
+	var out []string
+	for _, m := range list {
+		switch {
+		case m.Setup > 0:
+			out = append(out, l.Say("finding.missing_setup", m.Point, m.State.String(), m.Setup))
+		case m.State.String() == "":
+			out = append(out, l.Point(m.Point))
+		default:
+			out = append(out, l.Say("finding.missing", m.Point, m.State.String()))
+		}
+	}
+	return out
+}
+
+// notes adds what the finding took for granted to the notes that it brings.
+func (l *Language) notes(f checks.Finding) []string {
+	var plan, other []string
+	for _, key := range f.Assumed {
+		if strings.HasSuffix(key, ".plan") {
+			plan = append(plan, key)
+		} else {
+			other = append(other, key)
+		}
+	}
+	var out []string
+	if len(plan) > 0 {
+		out = append(out, l.Say("finding.side_view", l.List(plan, l.Point)))
+	}
+	if len(other) > 0 {
+		out = append(out, l.Say("finding.assumed", l.List(other, l.Point)))
+	}
+	return append(out, l.Messages(f.Notes)...)
+}

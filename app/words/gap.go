@@ -1,0 +1,146 @@
+package words
+
+import (
+	"fmt"
+	"slices"
+	"sort"
+	"strconv"
+	"strings"
+
+	"yokebook/checks"
+	"yokebook/measure"
+)
+
+// gap is one place in a sentence that takes an argument: {index kind}.
+type gap struct {
+	index int
+	kind  string
+}
+
+// wordKinds are the kinds of gap that put in the word for a key. Every other kind is a unit.
+var wordKinds = []string{"", "point", "check", "limit", "subject", "input", "state", "verdict", "group", "tool", "unit", "id"}
+
+// word returns the word for a key, and the key itself for a kind that is a unit.
+func (l *Language) word(kind, key string) string {
+	switch kind {
+	case "point":
+		return l.Point(key)
+	case "check", "limit":
+		return l.Check(key, "")
+	case "subject":
+		return l.Subject(key)
+	case "input":
+		return l.Input(key)
+	case "state":
+		return l.stateText(key)
+	case "verdict":
+		return l.Verdict(checks.Verdict(key))
+	case "group":
+		return l.Group(measure.Group(key))
+	case "tool":
+		return l.Instrument(key)
+	case "unit":
+		return l.Unit(key)
+	case "id":
+		return shortID(key)
+	}
+	return key
+}
+
+// parts cuts a sentence into plain text and gaps: texts[i] stands before gaps[i], and one more text
+// follows the last gap. An opening brace that starts no gap is plain text.
+func parts(sentence string) (texts []string, gaps []gap) {
+	rest, plain := sentence, ""
+	for {
+		open := strings.IndexByte(rest, '{')
+		if open < 0 {
+			return append(texts, plain+rest), gaps
+		}
+		inside, after, closed := strings.Cut(rest[open+1:], "}")
+		g, ok := parseGap(inside)
+		if !closed || !ok {
+			plain += rest[:open+1]
+			rest = rest[open+1:]
+			continue
+		}
+		texts = append(texts, plain+rest[:open])
+		gaps = append(gaps, g)
+		rest, plain = after, ""
+	}
+}
+
+func parseGap(inside string) (gap, bool) {
+	number, kind, _ := strings.Cut(inside, " ")
+	index, err := strconv.Atoi(number)
+	if err != nil || index < 0 {
+		return gap{}, false
+	}
+	return gap{index: index, kind: kind}, true
+}
+
+// fill puts args into the gaps of a sentence. A gap without an argument shows as "?".
+func (l *Language) fill(sentence string, args []any) string {
+	texts, gaps := parts(sentence)
+	var out strings.Builder
+	for i, g := range gaps {
+		out.WriteString(texts[i])
+		if g.index < len(args) {
+			out.WriteString(l.put(args[g.index], g.kind))
+		} else {
+			out.WriteString("?")
+		}
+	}
+	out.WriteString(texts[len(texts)-1])
+	return out.String()
+}
+
+// put writes one argument: the word for a key, or a number with the unit that the gap names.
+func (l *Language) put(arg any, kind string) string {
+	switch a := arg.(type) {
+	case string:
+		return l.word(kind, a)
+	case int:
+		return l.number(strconv.Itoa(a), kind)
+	case float64:
+		if kind == "percent" {
+			return l.percent(a)
+		}
+		return l.number(short(a), kind)
+	case *float64:
+		if a == nil {
+			return "?"
+		}
+		return l.put(*a, kind)
+	}
+	return fmt.Sprint(arg)
+}
+
+// number dresses digits with the decimal sign and, unless kind is one of words, with its unit.
+func (l *Language) number(digits, kind string) string {
+	if slices.Contains(wordKinds, kind) {
+		return l.decimal(digits)
+	}
+	return l.decimal(digits) + l.unitAfter(kind)
+}
+
+func sameGaps(a, b string) bool {
+	return gapList(a) == gapList(b)
+}
+
+func gapList(sentence string) string {
+	_, gaps := parts(sentence)
+	list := make([]string, len(gaps))
+	for i, g := range gaps {
+		list[i] = fmt.Sprintf("%d %s", g.index, g.kind)
+	}
+	sort.Strings(list)
+	return strings.Join(list, "|")
+}
+
+// shortID is the part of an id that people can compare by eye: its last eight characters.
+func shortID(id string) string {
+	if len(id) != 36 {
+		return id
+	}
+	return "…" + id[28:]
+}
