@@ -2,6 +2,8 @@ module yokebook
 
 go 1.26.0
 
+toolchain go1.26.8
+
 require fyne.io/fyne/v2 v2.7.1
 
 require (

@@ -1,0 +1,59 @@
+# What this folder can do. `make` alone lists it.
+
+# One compiler and one instruction set everywhere, so that the same readings give the same bits.
+export GOTOOLCHAIN := local
+export GOAMD64 := v1
+
+BUILD := build
+DEMO ?= testdata/builds/demo.json
+PURE := ./measure/... ./checks/... ./sync/...
+SILENT_APP := ./app/logbook/... ./app/words/... ./app/cli/...
+
+.DEFAULT_GOAL := help
+.PHONY: help run test build headless lint vet race same-bits golden bench clean
+
+help: ## list what can be made
+	@awk -F ':.*## ' '/^[a-z-]+:.*## /{printf "  make %-10s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
+
+run: ## open the window; without a display, check the demo build on the terminal
+	@.ci/start $(DEMO)
+
+test: ## everything that must hold, set-up included
+	@.ci/need window test
+	$(MAKE) --no-print-directory vet
+	$(MAKE) --no-print-directory same-bits
+	go test ./...
+
+build: ## build/yokebook, window and command line in one
+	@.ci/need window
+	go build -o $(BUILD)/yokebook ./app
+
+headless: ## build/yokebook-headless, the command line alone: no C compiler, no display
+	CGO_ENABLED=0 go build -tags headless -o $(BUILD)/yokebook-headless ./app
+
+lint: ## go vet and staticcheck, at the version that go.mod pins
+	@.ci/need window
+	go vet ./...
+	go tool staticcheck ./...
+
+vet: headless ## go vet for this machine, for the command line alone and for Android
+	go vet ./...
+	CGO_ENABLED=0 go vet -tags headless ./app
+	GOOS=android GOARCH=arm64 CGO_ENABLED=0 go vet $(PURE)
+
+race: ## the packages that draw nothing, under the race detector
+	@.ci/need window
+	go test -race $(PURE) $(SILENT_APP)
+
+same-bits: headless ## the findings of testdata/builds on amd64 and arm64 against testdata/golden
+	@.ci/need test
+	@.ci/same-bits
+
+golden: headless ## rewrite testdata/golden/*.findings.json from this machine; read the diff
+	@.ci/same-bits --write
+
+bench: ## keep-to-findings and recheck, each as a share of one display frame
+	go test -run '^$$' -bench . -benchtime 200x ./app/bench
+
+clean: ## remove what was built here; the caches of Go stay
+	rm -rf $(BUILD)
