@@ -6,6 +6,9 @@ var English = english()
 func english() *Language {
 	l := newLanguage("en", "English",
 		enNames,
+		enParts,
+		enDimensions,
+		enAdvice,
 		enChecks,
 		enStates,
 		enCautions,

@@ -1,5 +1,9 @@
 package words
 
+// Cautions lists the keys of all cautions.
+var Cautions = []string{"caution.under", "caution.hanging", "caution.bump", "caution.lift", "caution.turning",
+	"caution.weld", "caution.firstrun"}
+
 // enCautions: what can hurt, shown before the stop where it applies. Local codes, the maker's
 // instructions and licensed practice always come first.
 var enCautions = table{

@@ -1,13 +1,12 @@
 package words
 
-// enNames: units, tools, parts and dimensions.
+// enNames: units, tools, groups, and how two words join.
 var enNames = table{
 	"point": "{0} {1}",
 	"list":  "{0} and {1}",
 
-	"unit.deg":     "°",
-	"unit.count":   "",
-	"unit.percent": "%",
+	"unit.deg":   "°",
+	"unit.count": "",
 
 	"tool.angle":     "angle finder",
 	"tool.tape":      "tape measure",
@@ -19,8 +18,6 @@ var enNames = table{
 	"group.slopes": "slopes",
 	"group.stated": "stated values",
 
-	"part.datum": "frame mark",
-
-	"dimension.plan":  "angle seen from above",
-	"dimension.phase": "yoke phase",
+	"word.up":   "up",
+	"word.down": "down",
 }

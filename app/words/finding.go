@@ -155,7 +155,8 @@ func (l *Language) missing(list []checks.Missing) []string {
 	return out
 }
 
-// notes adds what the finding took for granted to the notes that it brings.
+// notes says what the finding took for granted, then the notes that it brings. What names the
+// assumed points stands in for the note that only says that there are some.
 func (l *Language) notes(f checks.Finding) []string {
 	var plan, other []string
 	for _, key := range f.Assumed {
@@ -172,5 +173,11 @@ func (l *Language) notes(f checks.Finding) []string {
 	if len(other) > 0 {
 		out = append(out, l.Say("finding.assumed", l.List(other, l.Point)))
 	}
-	return append(out, l.Messages(f.Notes)...)
+	for _, m := range f.Notes {
+		said := m.Key == checks.MsgSideView && len(plan) > 0 || m.Key == checks.MsgPhaseAssumed && len(other) > 0
+		if s := l.Message(m); s != "" && !said {
+			out = append(out, s)
+		}
+	}
+	return out
 }

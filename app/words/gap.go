@@ -18,7 +18,7 @@ type gap struct {
 }
 
 // wordKinds are the kinds of gap that put in the word for a key. Every other kind is a unit.
-var wordKinds = []string{"", "point", "check", "limit", "subject", "input", "state", "verdict", "group", "tool", "unit", "id"}
+var wordKinds = []string{"", "point", "check", "limit", "subject", "input", "state", "verdict", "group", "tool", "unit", "id", "word"}
 
 // word returns the word for a key, and the key itself for a kind that is a unit.
 func (l *Language) word(kind, key string) string {
@@ -43,6 +43,8 @@ func (l *Language) word(kind, key string) string {
 		return l.Unit(key)
 	case "id":
 		return shortID(key)
+	case "word":
+		return l.or("word."+key, key)
 	}
 	return key
 }
@@ -84,10 +86,15 @@ func (l *Language) fill(sentence string, args []any) string {
 	var out strings.Builder
 	for i, g := range gaps {
 		out.WriteString(texts[i])
-		if g.index < len(args) {
-			out.WriteString(l.put(args[g.index], g.kind))
-		} else {
+		switch {
+		case g.index >= len(args):
 			out.WriteString("?")
+		case g.kind == "finding":
+			out.WriteString(l.findingNamed(args[g.index:]))
+		case g.kind == "base":
+			out.WriteString(l.put(args[g.index], baseUnit(args[0])))
+		default:
+			out.WriteString(l.put(args[g.index], g.kind))
 		}
 	}
 	out.WriteString(texts[len(texts)-1])
@@ -121,6 +128,24 @@ func (l *Language) number(digits, kind string) string {
 		return l.decimal(digits)
 	}
 	return l.decimal(digits) + l.unitAfter(kind)
+}
+
+// baseUnit is the unit that values of a point are computed in: a gap {1 base} has the unit of the
+// point named by the first argument.
+func baseUnit(point any) string {
+	key, _ := point.(string)
+	p, _ := measure.PointOf(key)
+	return string(p.Quantity.Base())
+}
+
+// findingNamed is the title of the finding that three arguments name: check, subject, state.
+func (l *Language) findingNamed(args []any) string {
+	var name [3]string
+	for i := range min(len(args), len(name)) {
+		name[i], _ = args[i].(string)
+	}
+	state, _ := measure.ParseState(name[2])
+	return l.Title(checks.Finding{Check: name[0], Subject: name[1], State: state})
 }
 
 func sameGaps(a, b string) bool {

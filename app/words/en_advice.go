@@ -1,0 +1,44 @@
+package words
+
+import "yokebook/checks"
+
+// enAdvice: what to do about a finding, and what else to know. The keys and their arguments are
+// those of package checks.
+var enAdvice = table{
+	checks.MsgTakeMissing: "take the readings that are missing",
+	checks.MsgLetDown: "the wheels hang here, and it does not run like that: let it down on its wheels, or set the stands under " +
+		"the axle, and read {0 point} again",
+	checks.MsgOffBump:        "it only passes through here: read again at ride height",
+	checks.MsgReadAgain:      "read {0 input} again, {1 state}: this one decides",
+	checks.MsgZeroAgain:      "the zero of {0} decides: turn it end for end in the same place and read both ways",
+	checks.MsgReadAssumed:    "{0 point} was never read and decides: read it",
+	checks.MsgTurnPinion:     "turn the front end of the pinion {0 word}; mind the oil to the pinion bearings, and on a front axle the caster",
+	checks.MsgTurnGearbox:    "bring the front end of the gearbox {0 word}; mind the sump pick-up and the oil level in the gearbox",
+	checks.MsgSmallerAngle:   "bring the two axes at the {0 subject} nearer to one line",
+	checks.MsgSmallerDrive:   "smaller angles between the gearbox and this shaft, or a slower shaft",
+	checks.MsgSmallerCoast:   "smaller angles between the axle and this shaft, or a slower shaft",
+	checks.MsgSlowerOrEven:   "let the joints cancel better (equal angles, yokes in the right phase), or run the shaft slower",
+	checks.MsgOtherJoint:     "fit a joint that is allowed more, or make the angle smaller where it is worst",
+	checks.MsgLeastContested: "sources dispute whether a joint needs a least angle: pick one with a reason",
+	checks.MsgDatumBoth:      "read the frame mark slope in setup {0} and in setup {1}, so that the two compare",
+	checks.MsgContradiction:  "{0 state}: strike the reading or correct it",
+	checks.MsgImplausible:    "{0 point} reads {1 base}, and such parts have {2 base} to {3 base}: look again, then correct or keep it",
+	checks.MsgHeights:        "{0 point} was read at heights {1 mm} apart: read it again at one height",
+	checks.MsgDisputedID: "reading {0 id} counts for nothing: two records share its id, or its corrections run in a ring; strike " +
+		"the wrong one",
+	checks.MsgNoNumber: "these readings give no number: look for a wrong value among them",
+
+	checks.MsgSideView:       "side view only: plan angles were not read",
+	checks.MsgPhaseAssumed:   "yokes taken as in line: the phase was not read",
+	checks.MsgHanging:        "wheels hanging: not the angles that it runs at",
+	checks.MsgOnBump:         "on the bump stops: passed through, not run at",
+	checks.MsgDoubleJoint:    "the double joint is taken as constant in speed, which holds only within its limit",
+	checks.MsgSpeedEngine:    "highest shaft speed {0 rev/min}, from the engine",
+	checks.MsgSpeedRoad:      "highest shaft speed {0 rev/min}, from the road speed times {1}: engine figures are absent",
+	checks.MsgSpeedGoverned:  "highest shaft speed {0 rev/min}, from a governed road speed: {1}",
+	checks.MsgSetupsBridged:  "slopes of setup {0} were moved to setup {1} by the two readings of the frame mark",
+	checks.MsgHeightWidened:  "{0 point} was read {1 mm} higher or lower: widened by {2 deg}",
+	checks.MsgMatchNoVerdict: "equal ends don't prove a small residual; look at that one",
+	checks.MsgWorstState:     "largest {0 state}",
+	checks.MsgDecidedBy:      "held back most by: {0 finding}",
+}
