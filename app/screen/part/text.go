@@ -1,0 +1,163 @@
+package part
+
+import (
+	"image/color"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/widget"
+
+	"yokebook/app/screen/look"
+)
+
+// Ink picks a colour from the palette in use.
+type Ink func(look.Palette) color.NRGBA
+
+// The inks of plain text.
+var (
+	Plain Ink = func(p look.Palette) color.NRGBA { return p.Ink }
+	Quiet Ink = func(p look.Palette) color.NRGBA { return p.Quiet }
+	Risk  Ink = func(p look.Palette) color.NRGBA { return p.Risk }
+	OnIt  Ink = func(p look.Palette) color.NRGBA { return p.OnIt }
+)
+
+// Text is text in the largest size between Least and Most at which it fits its place, broken
+// between words. Where even Least does not fit it is cut with an ellipsis and Fits says so.
+type Text struct {
+	widget.BaseWidget
+	Words       string
+	Least, Most float32
+	Style       fyne.TextStyle
+	Align       fyne.TextAlign
+	Ink         Ink
+	Top         bool // stands at the top of its place instead of in the middle
+
+	fits bool
+}
+
+// NewText returns text that fits itself to its place.
+func NewText(words string, least, most float32, ink Ink) *Text {
+	t := &Text{Words: words, Least: least, Most: most, Ink: ink, fits: true}
+	t.ExtendBaseWidget(t)
+	return t
+}
+
+// Bold makes the text bold.
+func (t *Text) Bold() *Text { t.Style.Bold = true; return t }
+
+// Mono makes digits stand still while one types.
+func (t *Text) Mono() *Text { t.Style.Monospace = true; return t }
+
+// Centred sets the text in the middle of each line.
+func (t *Text) Centred() *Text { t.Align = fyne.TextAlignCenter; return t }
+
+// AtTop sets the text at the top of its place.
+func (t *Text) AtTop() *Text { t.Top = true; return t }
+
+// Say changes the words.
+func (t *Text) Say(words string) {
+	if t.Words == words {
+		return
+	}
+	t.Words = words
+	t.Refresh()
+}
+
+// Fits reports whether the whole text stood in its place when it was last laid out.
+func (t *Text) Fits() bool { return t.fits }
+
+// CreateRenderer is called by the toolkit.
+func (t *Text) CreateRenderer() fyne.WidgetRenderer { return &textRenderer{t: t} }
+
+type textRenderer struct {
+	t     *Text
+	lines []fyne.CanvasObject
+	size  fyne.Size
+}
+
+func (r *textRenderer) Destroy()                     {}
+func (r *textRenderer) MinSize() fyne.Size           { return fyne.NewSize(1, r.t.Least*1.2) }
+func (r *textRenderer) Objects() []fyne.CanvasObject { return r.lines }
+
+func (r *textRenderer) Refresh() {
+	r.Layout(r.t.Size())
+	canvas.Refresh(r.t)
+}
+
+// Layout breaks the words anew for a place of the given size.
+func (r *textRenderer) Layout(size fyne.Size) {
+	r.size = size
+	broken, points, fits := breakToFit(r.t.Words, size, r.t.Least, r.t.Most, r.t.Style)
+	r.t.fits = fits
+	ink := r.t.Ink(look.Now())
+	high := lineHeight(points, r.t.Style)
+	y := (size.Height - high*float32(len(broken))) / 2
+	if r.t.Top || y < 0 {
+		y = 0
+	}
+	r.lines = r.lines[:0]
+	for _, words := range broken {
+		line := canvas.NewText(words, ink)
+		line.TextSize, line.TextStyle, line.Alignment = points, r.t.Style, r.t.Align
+		line.Move(fyne.NewPos(0, y))
+		line.Resize(fyne.NewSize(size.Width, high))
+		r.lines = append(r.lines, line)
+		y += high
+	}
+}
+
+// breakToFit finds the largest size at which words fit, and the lines they break into.
+func breakToFit(words string, place fyne.Size, least, most float32, style fyne.TextStyle) (lines []string, points float32, fits bool) {
+	if strings.TrimSpace(words) == "" {
+		return nil, least, true
+	}
+	for points = most; points >= least; points-- {
+		high := lineHeight(points, style)
+		if room := int(place.Height / high); room >= 1 {
+			if lines, ok := breakLines(words, place.Width, points, style); ok && len(lines) <= room {
+				return lines, points, true
+			}
+		}
+	}
+	lines, _ = breakLines(words, place.Width, least, style)
+	room := max(1, int(place.Height/lineHeight(least, style)))
+	if len(lines) > room {
+		lines = lines[:room]
+		lines[room-1] += " …"
+	}
+	return lines, least, false
+}
+
+// breakLines breaks words into lines no wider than width; false when one word alone is wider.
+func breakLines(words string, width, points float32, style fyne.TextStyle) ([]string, bool) {
+	space := textWidth(" ", points, style)
+	var lines []string
+	fits := true
+	for _, paragraph := range strings.Split(words, "\n") {
+		line, used := "", float32(0)
+		for _, word := range strings.Fields(paragraph) {
+			w := textWidth(word, points, style)
+			fits = fits && w <= width
+			switch {
+			case line == "":
+				line, used = word, w
+			case used+space+w <= width:
+				line, used = line+" "+word, used+space+w
+			default:
+				lines = append(lines, line)
+				line, used = word, w
+			}
+		}
+		lines = append(lines, line)
+	}
+	return lines, fits
+}
+
+func textWidth(s string, points float32, style fyne.TextStyle) float32 {
+	return fyne.MeasureText(s, points, style).Width
+}
+
+func lineHeight(points float32, style fyne.TextStyle) float32 {
+	return fyne.MeasureText("Mg", points, style).Height
+}

@@ -1,0 +1,33 @@
+package part
+
+import (
+	"image/color"
+
+	"yokebook/app/screen/look"
+	"yokebook/app/screen/sketch"
+	"yokebook/checks"
+)
+
+// VerdictInk is the colour of a verdict; word and shape say the same without it.
+func VerdictInk(v checks.Verdict) Ink {
+	return func(p look.Palette) color.NRGBA {
+		switch v {
+		case checks.Clear:
+			return p.Clear
+		case checks.Out:
+			return p.Out
+		case checks.Unsure:
+			return p.Unsure
+		case checks.Waiting:
+			return p.Waiting
+		}
+		return p.Quiet
+	}
+}
+
+// NewMark returns the shape of a verdict in its colour.
+func NewMark(v checks.Verdict) *Picture {
+	return NewPicture(func(c sketch.Colours) []byte {
+		return sketch.Shape(string(v), rgb(VerdictInk(v)(look.Now())), c.Fill)
+	}, "")
+}

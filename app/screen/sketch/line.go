@@ -1,0 +1,181 @@
+package sketch
+
+import (
+	"math"
+	"strings"
+
+	"yokebook/measure"
+)
+
+// LineWide and LineHigh are the size of the picture of the drive line in its own units.
+const (
+	LineWide = 360
+	LineHigh = 132
+)
+
+// Scene is what the picture of the drive line shows.
+type Scene struct {
+	Point  measure.Point // the part is marked and its tool laid on
+	State  measure.State // how the vehicle stands
+	Shafts int           // 1, or 2 with a centre bearing
+}
+
+// frame holds the places that depend on how the vehicle stands.
+type frame struct {
+	axleX, axleY, wheel float64
+	ground              float64
+	front, centre, rear [2]float64 // joint centres
+}
+
+const (
+	railY   = 38.0 // underside of the frame rail
+	joint1X = 128.0
+	joint1Y = 66.0
+)
+
+func frameOf(s Scene) frame {
+	f := frame{axleX: 300, axleY: 78, wheel: 27}
+	switch s.State.Ride {
+	case measure.Droop:
+		f.axleY = 88
+	case measure.Bump:
+		f.axleY = 68
+	}
+	f.ground = f.axleY + f.wheel
+	if s.State.Ride == measure.Droop {
+		f.ground = 126
+	}
+	f.front = [2]float64{joint1X, joint1Y}
+	f.rear = [2]float64{f.axleX - 40, f.axleY - 2}
+	f.centre = [2]float64{194, (joint1Y + f.rear[1]) / 2}
+	return f
+}
+
+// Line draws the drive line from the side with the part of the scene's point marked and the tool
+// on it. A part off the vehicle is drawn in its place: the marking says which one it is.
+func Line(s Scene, c Colours) []byte {
+	d := newDrawing(LineWide, LineHigh)
+	f := frameOf(s)
+	sp := spotOf(s.Point.Key, f)
+	ink := func(part string) (string, float64) {
+		if part == sp.part {
+			return c.Mark, 3
+		}
+		return c.Ink, 1.6
+	}
+	d.ground(f, s.State, c)
+	d.rail(s.State, c, ink)
+	d.wheelAndSpring(f, c, ink)
+	d.engine(c, ink)
+	d.gearbox(c, ink)
+	d.shafts(f, s.Shafts, sp.part, c, ink)
+	d.axle(f, c, ink)
+	d.tool(s.Point, sp, c)
+	return d.bytes()
+}
+
+type inker func(part string) (stroke string, width float64)
+
+func (d *drawing) ground(f frame, s measure.State, c Colours) {
+	d.line(6, f.ground, 354, f.ground, c.Rule, 2.5)
+	if s.Ride == measure.Droop {
+		d.shape(c.Fill, c.Quiet, 1.6, 214, railY, 222, railY, 234, f.ground, 202, f.ground)
+		d.line(208, (railY+f.ground)/2, 228, (railY+f.ground)/2, c.Quiet, 1.6)
+	}
+	if s.Load == measure.Laden {
+		d.shape(c.Fill, c.Quiet, 1.6, 262, 8, 338, 8, 338, railY-8, 262, railY-8)
+		d.line(262, 8, 338, railY-8, c.Quiet, 1.2)
+		d.line(338, 8, 262, railY-8, c.Quiet, 1.2)
+	}
+}
+
+func (d *drawing) rail(s measure.State, c Colours, ink inker) {
+	stroke, width := ink("rail")
+	d.shape(c.Fill, stroke, width, 8, railY-7, 352, railY-7, 352, railY, 8, railY)
+	stroke, width = ink("bumpstop")
+	d.shape(c.Fill, stroke, width, 290, railY, 310, railY, 306, railY+9, 294, railY+9)
+}
+
+func (d *drawing) wheelAndSpring(f frame, c Colours, ink inker) {
+	stroke, width := ink("wheel")
+	d.circle(f.axleX, f.axleY, f.wheel, "none", stroke, width)
+	d.circle(f.axleX, f.axleY, f.wheel-7, "none", c.Quiet, 1)
+	stroke, width = ink("spring")
+	d.path(curve(250, railY+6, f.axleX, 2*f.axleY-30-(railY+6), 350, railY+6), stroke, width+0.8)
+	d.circle(250, railY+6, 3, c.Fill, stroke, width)
+	d.circle(350, railY+6, 3, c.Fill, stroke, width)
+	if s, w := ink("link"); s == c.Mark {
+		d.line(236, railY+18, f.axleX, f.axleY+8, s, w)
+		d.circle(236, railY+18, 3, c.Fill, s, w)
+	}
+}
+
+func (d *drawing) engine(c Colours, ink inker) {
+	stroke, width := ink("engine")
+	d.shape(c.Fill, stroke, width, 14, 46, 52, 46, 52, 90, 44, 98, 20, 98, 14, 90)
+	stroke, width = ink("bell")
+	d.shape(c.Fill, stroke, width, 52, 46, 72, 54, 72, 82, 52, 90)
+}
+
+func (d *drawing) gearbox(c Colours, ink inker) {
+	stroke, width := ink("gearbox")
+	d.shape(c.Fill, stroke, width, 72, 54, 104, 54, 116, 60, 116, 72, 104, 82, 72, 82)
+	d.shape(c.Fill, stroke, width, 116, 60, 120, 60, 120, 72, 116, 72)
+}
+
+func (d *drawing) shafts(f frame, shafts int, part string, c Colours, ink inker) {
+	first := f.rear
+	if shafts == 2 {
+		first = f.centre
+		stroke, width := ink("front shaft")
+		d.tube(f.front, f.centre, c, stroke, width)
+		stroke, width = ink("shaft")
+		d.tube(f.centre, f.rear, c, stroke, width)
+	} else {
+		stroke, width := ink("shaft")
+		if part == "front shaft" {
+			stroke, width = c.Mark, 3
+		}
+		d.tube(f.front, first, c, stroke, width)
+	}
+	stroke, width := ink("front joint")
+	d.joint(f.front, c, stroke, width)
+	stroke, width = ink("rear joint")
+	d.joint(f.rear, c, stroke, width)
+	if shafts == 2 {
+		stroke, width = ink("centre")
+		d.line(f.centre[0]-6, railY, f.centre[0]-6, f.centre[1]-8, stroke, width)
+		d.circle(f.centre[0]-6, f.centre[1], 8, c.Fill, stroke, width)
+		d.joint(f.centre, c, stroke, width)
+	}
+}
+
+// tube draws a shaft between two joint centres, its yokes narrower than its tube.
+func (d *drawing) tube(a, b [2]float64, c Colours, stroke string, width float64) {
+	d.bar(a[0], a[1], b[0], b[1], 5, c.Fill, stroke, width)
+	at := func(t float64) (float64, float64) { return a[0] + t*(b[0]-a[0]), a[1] + t*(b[1]-a[1]) }
+	x1, y1 := at(0.16)
+	x2, y2 := at(0.86)
+	d.bar(x1, y1, x2, y2, 11, c.Fill, stroke, width)
+}
+
+func (d *drawing) joint(at [2]float64, c Colours, stroke string, width float64) {
+	d.circle(at[0], at[1], 6, c.Fill, stroke, width)
+	d.line(at[0]-3, at[1], at[0]+3, at[1], stroke, 1.4)
+	d.line(at[0], at[1]-3, at[0], at[1]+3, stroke, 1.4)
+}
+
+func (d *drawing) axle(f frame, c Colours, ink inker) {
+	stroke, width := ink("pinion")
+	x, y := f.axleX, f.axleY
+	d.shape(c.Fill, stroke, width, f.rear[0]+8, y-8, x-22, y-6, x-12, y-11, x-12, y+11, x-22, y+6, f.rear[0]+8, y+5)
+	stroke, width = ink("axle")
+	d.circle(x, y, 14, c.Fill, stroke, width)
+	d.circle(x, y, 4, c.Fill, stroke, 1.4)
+}
+
+func curve(x1, y1, cx, cy, x2, y2 float64) string {
+	return strings.Join([]string{"M", num(x1), num(y1), "Q", num(cx), num(cy), num(x2), num(y2)}, " ")
+}
+
+func slopeOf(a, b [2]float64) float64 { return math.Atan2(b[1]-a[1], b[0]-a[0]) }
