@@ -19,6 +19,7 @@ const (
 	LeftOf      Sense = "left of"      // positive: left of the reference
 	ForwardOf   Sense = "forward of"   // positive: forward of the reference
 	GearboxSide Sense = "gearbox side" // positive: toward the gearbox from the named face
+	EngineSide  Sense = "engine side"  // positive: toward the engine from the named face
 	Outward     Sense = "outward"      // positive: stands out from the named face
 )
 
@@ -39,6 +40,7 @@ type Point struct {
 	Low      float64 // plausible range in the quantity's base unit; outside it is asked again
 	High     float64
 	Codes    []Code            // for answers
+	Sample   string            // for texts: what one looks like
 	Wanted   []State           // states in which the route stops here; none: taken only when a person wants to
 	Optional bool              // the route offers it after what is wanted first
 	Basis    Basis             // what a reading of it usually is; "" means measured
@@ -107,12 +109,7 @@ func (p Point) Plausible(number float64) bool {
 }
 
 // Example is the example shown for a text point.
-func (p Point) Example() string {
-	if len(p.Codes) > 0 {
-		return p.Codes[0].Means
-	}
-	return "as written on the part"
-}
+func (p Point) Example() string { return p.Sample }
 
 func (p Point) hasCode(f float64) bool {
 	for _, c := range p.Codes {

@@ -1,37 +1,51 @@
 package measure
 
-// The groups of the points that the shaft line is judged by.
-const (
-	GroupSlopes Group = "slopes"
-	GroupStated Group = "stated"
-)
-
-func twoPiece(l Layout) bool { return l.Shafts == 2 }
-
-var standing = []State{Hanging, RideKerb, RideLaden, OnBump}
-
-// Points is the one table of points, in the order in which a person meets them on the route.
-var Points = concat(linePoints)
-
-func concat(tables ...[]Point) []Point {
-	var all []Point
-	for _, t := range tables {
-		all = append(all, t...)
-	}
-	return all
-}
-
+// linePoints are what the joints are judged by: slopes, plan angles, yoke phase and wind-up.
+//
+// Wind-up is a magnitude. Under drive the torque on the wheels turns them forward, so its reaction
+// turns the axle housing backward: the housing's front end rises, whether the axle stands at the
+// rear or at the front of the vehicle and whichever way its pinion points. On the overrun it drops.
+// (Free body of the axle housing.)
 var linePoints = []Point{
-	{Key: "datum.slope", Group: GroupSlopes, Quantity: Angle, Sense: FrontHigh, Low: -10, High: 10, Wanted: standing,
+	{Key: "shaft.phase", Group: GroupSlopes, Quantity: Angle, Sense: Clockwise, Low: -180, High: 180, Wanted: onBench, Caution: CautionTurning,
+		Question: "Seen from behind, which way and how far is the rear yoke turned against the front yoke? In line: 0.",
+		Place:    "Stand the front yoke level with the finder, then lay the finder on the rear yoke the same way."},
+	{Key: "front_shaft.phase", Group: GroupSlopes, Quantity: Angle, Sense: Clockwise, Low: -180, High: 180, Wanted: onBench, For: twoPiece, Caution: CautionTurning,
+		Question: "FRONT shaft from behind: which way and how far is its rear yoke turned against the front? In line: 0.",
+		Place:    "Stand the front yoke level with the finder, then lay the finder on the rear yoke the same way."},
+	{Key: "pinion.windup_drive", Group: GroupSlopes, Quantity: Angle, Low: 0, High: 15, Wanted: onBench, Optional: true, Basis: Stated,
+		Question: "By how much does the front end of the pinion rise under full drive torque?",
+		Place:    "Stated or worked out, not read lying under the vehicle: nobody lies there under torque."},
+	{Key: "pinion.windup_coast", Group: GroupSlopes, Quantity: Angle, Low: 0, High: 10, Wanted: onBench, Optional: true, Basis: Stated,
+		Question: "By how much does the front end of the pinion drop on the overrun?",
+		Place:    "Stated or worked out, not read lying under the vehicle: nobody lies there under torque."},
+
+	{Key: "datum.slope", Group: GroupSlopes, Quantity: Angle, Sense: FrontHigh, Low: -10, High: 10, Wanted: standing, Caution: CautionUnder,
 		Question: "Lay the finder on the place of the frame that you marked. Which end is high?",
 		Place:    "A flat, marked place on the frame rail that you can find again: it ties setups together."},
-	{Key: "gearbox.slope", Group: GroupSlopes, Quantity: Angle, Sense: FrontHigh, Low: -30, High: 30, Wanted: standing,
+	{Key: "gearbox.slope", Group: GroupSlopes, Quantity: Angle, Sense: FrontHigh, Low: -30, High: 30, Wanted: standing, Caution: CautionUnder,
 		Question: "Lay the finder along the gearbox output. Which end is high?",
-		Place:    "Along the output shaft or on a machined face square to it, not on the casting or the sump."},
-	{Key: "shaft.slope", Group: GroupSlopes, Quantity: Angle, Sense: FrontHigh, Low: -35, High: 35, Wanted: standing,
+		Place:    "Along the output shaft, or on a machined face square to it (say so); not on the casting or the sump."},
+	{Key: "front_shaft.slope", Group: GroupSlopes, Quantity: Angle, Sense: FrontHigh, Low: -35, High: 35, Wanted: standing, For: twoPiece, Caution: CautionUnder,
+		Question: "Lay the finder along the tube of the FRONT shaft. Which end is high?",
+		Place:    "On the bare tube ahead of the centre bearing, clear of weld seams, balance weights and dirt."},
+	{Key: "shaft.slope", Group: GroupSlopes, Quantity: Angle, Sense: FrontHigh, Low: -35, High: 35, Wanted: standing, Caution: CautionUnder,
 		Question: "Lay the finder along the shaft tube. Which end is high?",
-		Place:    "On the bare tube, clear of weld seams, balance weights and dirt."},
-	{Key: "pinion.slope", Group: GroupSlopes, Quantity: Angle, Sense: FrontHigh, Low: -30, High: 30, Wanted: standing,
+		Place:    "On the bare tube, clear of weld seams, balance weights and dirt. Two-piece: the rear shaft."},
+	{Key: "pinion.slope", Group: GroupSlopes, Quantity: Angle, Sense: FrontHigh, Low: -30, High: 30, Wanted: standing, Caution: CautionUnder,
 		Question: "Lay the finder along the pinion. Which end is high?",
-		Place:    "Along the pinion, or on the machined face of its flange."},
+		Place:    "Along the pinion, or on the machined face of its flange (say so). At a transfer box: along its input."},
+
+	{Key: "gearbox.plan", Group: GroupSlopes, Quantity: Angle, Sense: FrontLeft, Low: -15, High: 15, Wanted: atKerb, Optional: true, Caution: CautionUnder,
+		Question: "Seen from above, to which side does the front of the gearbox output line point, and how far?",
+		Place:    "Against a string along the vehicle's middle: offset at two places, divided by the distance between."},
+	{Key: "front_shaft.plan", Group: GroupSlopes, Quantity: Angle, Sense: FrontLeft, Low: -20, High: 20, Wanted: atKerb, Optional: true, For: twoPiece, Caution: CautionUnder,
+		Question: "Seen from above, to which side does the front end of the FRONT shaft lie, and how far?",
+		Place:    "Plumb both joint centres to the floor and measure against a string along the vehicle's middle."},
+	{Key: "shaft.plan", Group: GroupSlopes, Quantity: Angle, Sense: FrontLeft, Low: -25, High: 25, Wanted: atKerb, Optional: true, Caution: CautionUnder,
+		Question: "Seen from above, to which side does the front end of the shaft lie, and how far?",
+		Place:    "Plumb both joint centres to the floor and measure against a string along the vehicle's middle."},
+	{Key: "pinion.plan", Group: GroupSlopes, Quantity: Angle, Sense: FrontLeft, Low: -15, High: 15, Wanted: atKerb, Optional: true, Caution: CautionUnder,
+		Question: "Seen from above, to which side does the front of the pinion line point, and how far?",
+		Place:    "Straightedge across the flange face against a string along the vehicle's middle."},
 }
