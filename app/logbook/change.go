@@ -1,0 +1,85 @@
+package logbook
+
+import (
+	"slices"
+
+	"yokebook/checks"
+)
+
+// Severity orders verdicts from worst to best: out, unsure, waiting, clear, none.
+func Severity(v checks.Verdict) int {
+	switch v {
+	case checks.Out:
+		return 0
+	case checks.Unsure:
+		return 1
+	case checks.Waiting:
+		return 2
+	case checks.Clear:
+		return 3
+	}
+	return 4
+}
+
+// WorstFirst sorts findings by severity; those of one severity stay in the order of the table.
+func WorstFirst(findings []checks.Finding) []checks.Finding {
+	out := slices.Clone(findings)
+	slices.SortStableFunc(out, func(a, b checks.Finding) int { return Severity(a.Verdict) - Severity(b.Verdict) })
+	return out
+}
+
+// Worst returns the worst verdict among findings, and how many there are of each.
+func Worst(findings []checks.Finding) (checks.Verdict, map[checks.Verdict]int) {
+	worst, counts := checks.Unsaid, map[checks.Verdict]int{}
+	for _, f := range findings {
+		counts[f.Verdict]++
+		if Severity(f.Verdict) < Severity(worst) {
+			worst = f.Verdict
+		}
+	}
+	return worst, counts
+}
+
+// compare lists the findings that are new or say something else than before, and those that are gone.
+func compare(before, after []checks.Finding) Change {
+	old := make(map[string]checks.Finding, len(before))
+	for _, f := range before {
+		old[f.Key()] = f
+	}
+	var c Change
+	for _, f := range after {
+		was, there := old[f.Key()]
+		if !there || differs(was, f) {
+			c.Findings = append(c.Findings, f)
+		}
+		delete(old, f.Key())
+	}
+	for _, f := range before {
+		if _, gone := old[f.Key()]; gone {
+			c.Gone = append(c.Gone, f)
+		}
+	}
+	c.Findings, c.Gone = WorstFirst(c.Findings), WorstFirst(c.Gone)
+	return c
+}
+
+// differs reports another verdict, value, interval or limit, or other readings to wait for.
+func differs(a, b checks.Finding) bool {
+	return a.Verdict != b.Verdict ||
+		!sameNumber(a.Value, b.Value) || !sameNumber(a.Low, b.Low) || !sameNumber(a.High, b.High) ||
+		!sameLimit(a.Limit, b.Limit) || !slices.Equal(a.Missing, b.Missing)
+}
+
+func sameNumber(a, b *float64) bool {
+	if a == nil || b == nil {
+		return a == b
+	}
+	return *a == *b
+}
+
+func sameLimit(a, b *checks.Limit) bool {
+	if a == nil || b == nil {
+		return a == b
+	}
+	return a.Value == b.Value && sameNumber(a.Upper, b.Upper)
+}

@@ -1,0 +1,160 @@
+package logbook
+
+import (
+	"sync"
+
+	"yokebook/measure"
+	"yokebook/measure/route"
+	"yokebook/measure/store"
+)
+
+// Shelf is the folder of builds on this device.
+type Shelf struct {
+	src   Sources
+	store *store.Store
+
+	mu    sync.Mutex // guards the two below
+	open  map[measure.ID]*Book
+	shown map[measure.ID]snapshot // what each open book shows now
+}
+
+// snapshot is what an open book shows, for the list of builds.
+type snapshot struct {
+	build *measure.Build
+	row   store.Row
+}
+
+// OpenShelf opens the folder of builds, which is made when it is missing. Home says which one it
+// is. When src names no device, the one kept in the folder is used.
+func OpenShelf(dir string, src Sources) (*Shelf, error) {
+	src = src.orSystem()
+	st, err := store.Open(dir)
+	if err != nil {
+		return nil, err
+	}
+	if src.Device == "" {
+		if src.Device, err = Device(dir, src.NewID); err != nil {
+			return nil, err
+		}
+	}
+	return &Shelf{src: src, store: st, open: map[measure.ID]*Book{}, shown: map[measure.ID]snapshot{}}, nil
+}
+
+// Device returns the id that this device puts into its records.
+func (s *Shelf) Device() measure.ID { return s.src.Device }
+
+// List returns the builds of the shelf, sorted by id. It may be called while books are open, also
+// in other processes.
+func (s *Shelf) List() ([]Listing, error) {
+	rows, err := s.store.Index(func(b *measure.Build) store.Row {
+		return summarise(b, s.src.run(b, nil).Findings, route.Stops(b))
+	})
+	if err != nil {
+		return nil, err
+	}
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	out := make([]Listing, len(rows))
+	for i, row := range rows {
+		shown, open := s.shown[row.ID]
+		if open {
+			row = shown.row
+		}
+		out[i] = listing(row)
+		out[i].Open = open
+	}
+	return out, nil
+}
+
+// New starts a build and opens it.
+func (s *Shelf) New(title string, layout measure.Layout) (*Book, error) {
+	b, err := newBuild(s.src, title, layout)
+	if err != nil {
+		return nil, err
+	}
+	f, err := s.store.Create(b)
+	if err != nil {
+		return nil, err
+	}
+	return s.shelve(f, b, nil), nil
+}
+
+// Open opens a build for work. One holder has a build at a time: a second is refused with a line
+// that names the first.
+func (s *Shelf) Open(id measure.ID) (*Book, error) {
+	f, b, aside, err := s.store.OpenBuild(id)
+	if err != nil {
+		return nil, err
+	}
+	return s.shelve(f, b, aside), nil
+}
+
+// Close closes the books that are still open.
+func (s *Shelf) Close() error {
+	s.mu.Lock()
+	books := make([]*Book, 0, len(s.open))
+	for _, b := range s.open {
+		books = append(books, b)
+	}
+	s.mu.Unlock()
+	var first error
+	for _, b := range books {
+		if err := b.Close(); err != nil && first == nil {
+			first = err
+		}
+	}
+	if _, err := s.List(); err != nil && first == nil { // leaves the index right for the next start
+		first = err
+	}
+	return first
+}
+
+// shelve makes the Book of an opened file and keeps its row in the list right.
+func (s *Shelf) shelve(f *store.File, b *measure.Build, aside []store.Aside) *Book {
+	book := newBook(s.src, shelved{File: f, shelf: s, id: b.ID}, b)
+	book.aside = aside
+	book.told = s.show
+	s.mu.Lock()
+	s.open[b.ID] = book
+	s.mu.Unlock()
+	s.show(book)
+	return book
+}
+
+func (s *Shelf) show(b *Book) {
+	row := summarise(b.build, b.result.Findings, b.stops)
+	row.ID, row.Aside = b.build.ID, len(b.aside)
+	s.mu.Lock()
+	s.shown[b.build.ID] = snapshot{build: b.build, row: row}
+	s.mu.Unlock()
+}
+
+func (s *Shelf) opened(id measure.ID) *Book {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	return s.open[id]
+}
+
+// shelved is the keeper of a Book on the shelf.
+type shelved struct {
+	*store.File
+	shelf *Shelf
+	id    measure.ID
+}
+
+func (k shelved) keep(next *measure.Build, add []store.Record) (*measure.Build, error) {
+	for _, r := range add {
+		if err := k.Keep(r); err != nil {
+			return nil, err
+		}
+	}
+	return next, nil
+}
+
+func (k shelved) Close() error {
+	k.shelf.mu.Lock()
+	delete(k.shelf.open, k.id)
+	delete(k.shelf.shown, k.id)
+	k.shelf.mu.Unlock()
+	return k.File.Close()
+}

@@ -1,0 +1,119 @@
+package store
+
+import (
+	"encoding/json"
+	"fmt"
+	"os"
+	"path/filepath"
+	"time"
+
+	"yokebook/measure"
+)
+
+// IndexFormat is the format of index.json.
+const IndexFormat = "yokebook-index/1"
+
+// Row is what the list of builds shows of one build. It can be made again from the build at any time.
+type Row struct {
+	ID       measure.ID     `json:"id"`
+	Title    string         `json:"title"`
+	LastWork time.Time      `json:"last_work"`
+	Readings int            `json:"readings"`
+	Wanted   int            `json:"wanted"`
+	Worst    string         `json:"worst"`
+	Counts   map[string]int `json:"counts"`
+	Aside    int            `json:"aside"`             // records set aside
+	Damaged  string         `json:"damaged,omitempty"` // why the file can't be read
+	Stamp    Stamp          `json:"stamp"`
+}
+
+// Stamp tells whether a build's file is still the one that a row was made from.
+type Stamp struct {
+	Bytes    int64 `json:"bytes"`
+	Modified int64 `json:"modified"` // ns since 1970
+}
+
+// Summarise makes the row of a build: everything but ID, Aside, Damaged and Stamp.
+type Summarise func(b *measure.Build) Row
+
+type indexFile struct {
+	Format string `json:"format"`
+	Builds []Row  `json:"builds"`
+}
+
+// Index returns a row for each build in the store, sorted by id. Rows come from index.json where
+// the build's file has not changed since; the others are made by summarise from a read-only look at
+// the build. A missing or damaged index.json is made anew. It errs when the folder can't be read; an
+// index that can't be written is no error, it is only slower the next time.
+func (s *Store) Index(summarise Summarise) ([]Row, error) {
+	ids, err := s.IDs()
+	if err != nil {
+		return nil, err
+	}
+	old := s.readIndex()
+	rows := make([]Row, 0, len(ids))
+	changed := len(old) != len(ids)
+	for _, id := range ids {
+		stamp, err := s.stamp(id)
+		if err != nil {
+			continue // gone since the folder was listed
+		}
+		row, ok := old[id]
+		if !ok || row.Stamp != stamp {
+			row = s.row(id, stamp, summarise)
+			changed = true
+		}
+		rows = append(rows, row)
+	}
+	if changed {
+		_ = s.writeIndex(rows)
+	}
+	return rows, nil
+}
+
+// row reads a build and sums it up. The stamp was taken before, so that a record written meanwhile
+// makes the row stale and not wrong.
+func (s *Store) row(id measure.ID, stamp Stamp, summarise Summarise) Row {
+	b, aside, err := s.Peek(id)
+	if err != nil {
+		return Row{ID: id, Damaged: err.Error(), Counts: map[string]int{}, Stamp: stamp}
+	}
+	row := summarise(b)
+	row.ID, row.Aside, row.Stamp = id, len(aside), stamp
+	return row
+}
+
+func (s *Store) stamp(id measure.ID) (Stamp, error) {
+	info, err := os.Stat(s.path(id))
+	if err != nil {
+		return Stamp{}, err
+	}
+	return Stamp{Bytes: info.Size(), Modified: info.ModTime().UnixNano()}, nil
+}
+
+// readIndex returns the rows of index.json; none when it is missing, damaged or of another format.
+func (s *Store) readIndex() map[measure.ID]Row {
+	rows := map[measure.ID]Row{}
+	data, err := os.ReadFile(s.indexPath())
+	if err != nil {
+		return rows
+	}
+	var f indexFile
+	if err := json.Unmarshal(data, &f); err != nil || f.Format != IndexFormat {
+		return rows
+	}
+	for _, r := range f.Builds {
+		rows[r.ID] = r
+	}
+	return rows
+}
+
+func (s *Store) writeIndex(rows []Row) error {
+	data, err := json.MarshalIndent(indexFile{Format: IndexFormat, Builds: rows}, "", " ")
+	if err != nil {
+		return fmt.Errorf("store: index: %w", err)
+	}
+	return WriteFile(s.indexPath(), append(data, '\n'))
+}
+
+func (s *Store) indexPath() string { return filepath.Join(s.dir, "index.json") }
