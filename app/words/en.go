@@ -12,6 +12,8 @@ func english() *Language {
 		enChecks,
 		enStates,
 		enCautions,
+		enDoubts,
+		enHelp,
 		enCLI,
 	)
 	l.native = true

@@ -18,7 +18,7 @@ type gap struct {
 }
 
 // wordKinds are the kinds of gap that put in the word for a key. Every other kind is a unit.
-var wordKinds = []string{"", "point", "check", "limit", "subject", "input", "state", "verdict", "group", "tool", "unit", "id", "word"}
+var wordKinds = []string{"", "point", "check", "limit", "subject", "input", "state", "verdict", "group", "tool", "unit", "id", "word", "ride", "load"}
 
 // word returns the word for a key, and the key itself for a kind that is a unit.
 func (l *Language) word(kind, key string) string {
@@ -41,6 +41,10 @@ func (l *Language) word(kind, key string) string {
 		return l.Instrument(key)
 	case "unit":
 		return l.Unit(key)
+	case "ride":
+		return l.Ride(measure.Ride(key))
+	case "load":
+		return l.Load(measure.Load(key))
 	case "id":
 		return shortID(key)
 	case "word":
