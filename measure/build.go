@@ -3,6 +3,7 @@ package measure
 import (
 	"encoding/json"
 	"fmt"
+	"sort"
 )
 
 // FormatName is the format of build files that this program writes.
@@ -26,6 +27,8 @@ type Build struct {
 	Strikes     []Strike
 	Skips       []Skip
 	Unknown     Fields
+	Newer       int                          // N of the newer format "yokebook-build/N" it was read from; 0: FormatName
+	Foreign     map[string][]json.RawMessage // list name → records of a newer format that this version can't understand
 }
 
 // LimitChoice is a limit that a person picked for this build, with the reason.
@@ -33,6 +36,9 @@ type LimitChoice struct {
 	Value  Value // in the limit's own unit
 	Upper  Value // only for limits of sense "between"
 	Reason string
+	// Unknown members; a choice of a newer format may hold nothing else: Value is then absent and
+	// the choice is only carried.
+	Unknown Fields
 }
 
 // Strike takes a reading out of use without removing it. Content names one of two records that
@@ -105,30 +111,52 @@ func (b *Build) Validate() error {
 			return fmt.Errorf("instruments[%d].%w", i, err)
 		}
 	}
+	if err := b.validateLimits(); err != nil {
+		return err
+	}
+	known := b.KnownInstruments()
 	for i := range b.Readings {
-		if err := b.Readings[i].Validate(b.Instruments); err != nil {
+		if err := b.Readings[i].Validate(known); err != nil {
 			return fmt.Errorf("readings[%d].%w", i, err)
 		}
 	}
 	for i, s := range b.Strikes {
-		if err := s.validate(); err != nil {
+		if err := s.Validate(); err != nil {
 			return fmt.Errorf("strikes[%d].%w", i, err)
 		}
 	}
 	for i, s := range b.Skips {
-		if err := s.validate(); err != nil {
+		if err := s.Validate(); err != nil {
 			return fmt.Errorf("skips[%d].%w", i, err)
 		}
 	}
 	for i, h := range b.Heads {
-		if err := h.validate(); err != nil {
+		if err := h.Validate(); err != nil {
 			return fmt.Errorf("heads[%d].%w", i, err)
 		}
 	}
 	return nil
 }
 
-func (s Strike) validate() error {
+// LimitForm says what a choice of limit looks like.
+const LimitForm = `write it as {"value": number, "upper": number where there are two, "reason": "why"}`
+
+func (b *Build) validateLimits() error {
+	keys := make([]string, 0, len(b.Limits))
+	for key := range b.Limits {
+		keys = append(keys, key)
+	}
+	sort.Strings(keys)
+	for _, key := range keys {
+		if b.Newer == 0 && b.Limits[key].Value.IsZero() {
+			return fmt.Errorf("limits.%.60s: %s", key, LimitForm)
+		}
+	}
+	return nil
+}
+
+// Validate says which member is wrong.
+func (s Strike) Validate() error {
 	if s.ID != "" {
 		if _, err := ParseID(string(s.ID)); err != nil {
 			return fmt.Errorf("id: %w", err)
@@ -140,7 +168,8 @@ func (s Strike) validate() error {
 	return nil
 }
 
-func (s Skip) validate() error {
+// Validate says which member is wrong.
+func (s Skip) Validate() error {
 	if _, err := ParseID(string(s.ID)); err != nil {
 		return fmt.Errorf("id: %w", err)
 	}
@@ -153,7 +182,8 @@ func (s Skip) validate() error {
 	return nil
 }
 
-func (h Head) validate() error {
+// Validate says which member is wrong.
+func (h Head) Validate() error {
 	if _, err := ParseID(string(h.ID)); err != nil {
 		return fmt.Errorf("id: %w", err)
 	}

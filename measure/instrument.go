@@ -1,8 +1,10 @@
 package measure
 
 import (
+	"encoding/json"
 	"fmt"
 	"regexp"
+	"strings"
 )
 
 // Instrument is a tool as its owner knows it. Numbers are in Unit. Absent numbers (zero Value)
@@ -50,6 +52,51 @@ func (in Instrument) Validate() error {
 func (in Instrument) Quantity() Quantity {
 	u, _ := unitByFile(in.Unit)
 	return u.Quantity
+}
+
+// KnownInstruments are the build's instruments and then those that its heads name or once named: a
+// reading stays valid when a merge or a later change lets another description of its tool count.
+func (b *Build) KnownInstruments() []Instrument {
+	known := append([]Instrument(nil), b.Instruments...)
+	for _, h := range b.Heads {
+		switch {
+		case h.Field == "instruments":
+			var list []json.RawMessage
+			if json.Unmarshal(h.Value, &list) == nil {
+				for _, raw := range list {
+					known = appendNamed(known, raw)
+				}
+			}
+		case strings.HasPrefix(h.Field, "instruments."):
+			known = appendNamed(known, h.Value)
+		}
+	}
+	return known
+}
+
+// appendNamed adds what tells an instrument and its quantity: its id and unit.
+func appendNamed(list []Instrument, raw json.RawMessage) []Instrument {
+	var members map[string]json.RawMessage
+	var in Instrument
+	if json.Unmarshal(raw, &members) != nil ||
+		json.Unmarshal(members["id"], &in.ID) != nil || json.Unmarshal(members["unit"], &in.Unit) != nil {
+		return list
+	}
+	return append(list, in)
+}
+
+// fits errs when no instrument of the list has the id, or none of that id reads the quantity.
+func fits(list []Instrument, id string, p Point) error {
+	first, ok := InstrumentOf(list, id)
+	if !ok {
+		return fmt.Errorf("%.50q is not in the build's instruments; add it there or leave it out", id)
+	}
+	for _, in := range list {
+		if in.ID == id && in.Quantity() == p.Quantity {
+			return nil
+		}
+	}
+	return fmt.Errorf("%s reads a %s, but %s is a %s; name another instrument or leave it out", first.ID, first.Quantity(), p.Key, p.Quantity)
 }
 
 // InstrumentOf finds an instrument by id.

@@ -27,7 +27,7 @@ type Reading struct {
 	Ride       Ride
 	Load       Load
 	Height     Value // mm, hub centre to arch edge, read at the same time; may be absent
-	Setup      int   // from 1
+	Setup      int   // from 1; 0 where it is absent, on the bench only
 	Instrument string
 	Way        int    // 0 not said; 1 or 2: which end of the finder faced forward
 	Lay        string // "", "along" the part or on its "face", 90° off
@@ -92,16 +92,12 @@ func (r Reading) Validate(instruments []Instrument) error {
 	if h, ok := r.Height.Float(); !r.Height.IsZero() && (!ok || h < 0) {
 		return fmt.Errorf("height: must be a number of mm, not below 0")
 	}
-	if r.Setup < 1 {
+	if r.Setup < 1 && !(r.Setup == 0 && r.Ride == Bench) {
 		return fmt.Errorf("setup: must be 1 or more")
 	}
 	if r.Instrument != "" {
-		in, ok := InstrumentOf(instruments, r.Instrument)
-		if !ok {
-			return fmt.Errorf("instrument: %.50q is not in the build's instruments", r.Instrument)
-		}
-		if in.Quantity() != p.Quantity {
-			return fmt.Errorf("instrument: %s reads a %s, but %s is a %s", in.ID, in.Quantity(), p.Key, p.Quantity)
+		if err := fits(instruments, r.Instrument, p); err != nil {
+			return fmt.Errorf("instrument: %w", err)
 		}
 	}
 	if r.Way < 0 || r.Way > 2 {

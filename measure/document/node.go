@@ -1,0 +1,101 @@
+package document
+
+import "sort"
+
+// kind tells JSON values apart.
+type kind byte
+
+const (
+	objectKind kind = iota
+	arrayKind
+	textKind
+	numberKind
+	wordKind // true, false, null
+)
+
+func (k kind) String() string {
+	return [...]string{"an object", "a list", "a text", "a number", "true, false or null"}[k]
+}
+
+// node is one JSON value as it was read.
+type node struct {
+	kind    kind
+	at      int      // byte at which it starts
+	text    string   // code points of a text, token of a number or word
+	members []member // of an object, sorted by key
+	items   []*node  // of a list
+}
+
+type member struct {
+	key   string
+	value *node
+}
+
+func (n *node) sort() {
+	sort.SliceStable(n.members, func(i, j int) bool { return n.members[i].key < n.members[j].key })
+}
+
+// null reports the word null.
+func (n *node) null() bool { return n.kind == wordKind && n.text == "null" }
+
+// empty reports what counts as absent where a member may be absent.
+func (n *node) empty() bool { return n.null() || n.kind == textKind && n.text == "" }
+
+// get finds a member of an object.
+func (n *node) get(key string) *node {
+	i := sort.Search(len(n.members), func(i int) bool { return n.members[i].key >= key })
+	if i < len(n.members) && n.members[i].key == key {
+		return n.members[i].value
+	}
+	return nil
+}
+
+// without is a copy of an object that lacks one member.
+func (n *node) without(key string) *node {
+	out := &node{kind: n.kind, at: n.at}
+	for _, m := range n.members {
+		if m.key != key {
+			out.members = append(out.members, m)
+		}
+	}
+	return out
+}
+
+// canonical returns the canonical bytes.
+func (n *node) canonical() []byte { return n.append(nil) }
+
+func (n *node) append(dst []byte) []byte {
+	switch n.kind {
+	case objectKind:
+		dst = append(dst, '{')
+		for i, m := range n.members {
+			if i > 0 {
+				dst = append(dst, ',')
+			}
+			dst = append(appendText(dst, m.key), ':')
+			dst = m.value.append(dst)
+		}
+		return append(dst, '}')
+	case arrayKind:
+		dst = append(dst, '[')
+		for i, item := range n.items {
+			if i > 0 {
+				dst = append(dst, ',')
+			}
+			dst = item.append(dst)
+		}
+		return append(dst, ']')
+	case textKind:
+		return appendText(dst, n.text)
+	}
+	return append(dst, n.text...)
+}
+
+// Canonical reads data as strictly as a build file and returns the canonical bytes of the value.
+func Canonical(data []byte) ([]byte, error) {
+	n, err := parse(data)
+	if err != nil {
+		return nil, err
+	}
+	return n.canonical(), nil
+}

@@ -1,0 +1,95 @@
+package document
+
+import (
+	"encoding/json"
+
+	"yokebook/measure"
+)
+
+// EncodeReading writes one reading as canonical JSON.
+func EncodeReading(r measure.Reading) json.RawMessage {
+	var o object
+	o.id("id", r.ID)
+	o.text("point", r.Point)
+	o.value("value", r.Value)
+	o.text("entered", r.Entered)
+	o.say("unit", string(r.Unit))
+	o.text("basis", string(r.Basis))
+	o.text("ride", string(r.Ride))
+	o.text("load", string(r.Load))
+	o.value("height", r.Height)
+	o.whole("setup", int64(r.Setup))
+	o.text("instrument", r.Instrument)
+	o.whole("way", int64(r.Way))
+	o.text("lay", r.Lay)
+	o.text("tag", r.Tag)
+	o.text("note", r.Note)
+	o.text("at", r.At)
+	o.id("device", r.Device)
+	o.id("replaces", r.Replaces)
+	o.fields(r.Unknown)
+	return o.bytes()
+}
+
+// DecodeReading reads what EncodeReading writes. It checks the form only; measure.Reading.Validate
+// checks the content.
+func DecodeReading(data []byte) (measure.Reading, error) { return decode(data, readingOf) }
+
+func readingOf(n *node) (measure.Reading, error) {
+	m, err := open(n)
+	if err != nil {
+		return measure.Reading{}, err
+	}
+	r := measure.Reading{
+		ID:         m.needID("id"),
+		Point:      m.needText("point"),
+		Value:      m.value("value"),
+		Entered:    m.text("entered"),
+		Unit:       measure.Unit(m.unit()),
+		Basis:      measure.Basis(m.needText("basis")),
+		Ride:       measure.Ride(m.needText("ride")),
+		Load:       measure.Load(m.text("load")),
+		Height:     m.number("height"),
+		Setup:      int(m.whole("setup", m.optional("setup"))),
+		Instrument: m.text("instrument"),
+		Way:        int(m.whole("way", m.optional("way"))),
+		Lay:        m.text("lay"),
+		Tag:        m.text("tag"),
+		Note:       m.text("note"),
+		At:         m.text("at"),
+		Device:     m.id("device"),
+		Replaces:   m.id("replaces"),
+	}
+	m.refuseZero("setup", "way")
+	r.Unknown = m.rest()
+	return r, m.err
+}
+
+// unit reads a unit; an absent one counts as "", the unit of ratios and answers.
+func (m *members) unit() string {
+	n := m.object.get("unit")
+	m.taken["unit"] = true
+	if n == nil || n.null() {
+		return ""
+	}
+	return m.textOf("unit", n)
+}
+
+// refuseZero refuses a 0 where a count from 1 may be absent: it would be lost when written.
+func (m *members) refuseZero(keys ...string) {
+	for _, key := range keys {
+		if n := m.object.get(key); n != nil && n.kind == numberKind && n.text == "0" {
+			m.fault(key, "is 0; count from 1 or leave it out")
+		}
+	}
+}
+
+// decode reads one record from its bytes.
+func decode[T any](data []byte, from func(*node) (T, error)) (T, error) {
+	n, err := parse(data)
+	if err != nil {
+		var none T
+		return none, err
+	}
+	return from(n)
+}

@@ -1,0 +1,285 @@
+package document
+
+import (
+	"bytes"
+	"fmt"
+	"strconv"
+	"strings"
+
+	"yokebook/measure"
+)
+
+// What is taken from outside, at most. A thick logbook of 2,000 readings is 0.7 MiB and 60,000 tokens.
+const (
+	maxBytes  = 8 << 20
+	maxDepth  = 32
+	maxTokens = 200_000
+	maxText   = 64 << 10
+)
+
+// scanner reads one JSON value strictly and remembers where it is.
+type scanner struct {
+	data   []byte
+	pos    int
+	tokens int
+	path   []step
+}
+
+// step is one level of the path: a key, or an index when key is unused.
+type step struct {
+	key   string
+	index int // -1: key
+}
+
+// parse reads data as one JSON value and nothing after it.
+func parse(data []byte) (*node, error) {
+	if len(data) > maxBytes {
+		return nil, refuse(ErrLarge, "is %d bytes; at most %d are read; check that it is a build file", len(data), maxBytes)
+	}
+	if bytes.HasPrefix(data, []byte("\xef\xbb\xbf")) {
+		return nil, refuse(nil, "byte 0: starts with a byte order mark; save it again as UTF-8 without one")
+	}
+	s := &scanner{data: data}
+	if s.space(); s.pos == len(data) {
+		return nil, refuse(ErrCut, "is empty; copy it again from the other device")
+	}
+	n, err := s.value(1)
+	if err != nil {
+		return nil, err
+	}
+	if s.space(); s.pos < len(data) {
+		return nil, refuse(nil, "byte %d: something follows the end; remove what stands after the last bracket", s.pos)
+	}
+	return n, nil
+}
+
+// value reads one value; depth is 1 at the top.
+func (s *scanner) value(depth int) (*node, error) {
+	if s.space(); s.pos >= len(s.data) {
+		return nil, s.cut()
+	}
+	if err := s.count(); err != nil {
+		return nil, err
+	}
+	switch c := s.data[s.pos]; {
+	case c == '{' || c == '[':
+		if depth > maxDepth {
+			return nil, refuse(ErrLarge, "byte %d: is nested deeper than %d levels; check that it is a build file", s.pos, maxDepth)
+		}
+		if c == '{' {
+			return s.object(depth)
+		}
+		return s.array(depth)
+	case c == '"':
+		at := s.pos
+		text, err := s.text()
+		return &node{kind: textKind, at: at, text: text}, err
+	case c == '-' || c >= '0' && c <= '9':
+		return s.number()
+	}
+	return s.word()
+}
+
+func (s *scanner) object(depth int) (*node, error) {
+	n := &node{kind: objectKind, at: s.pos}
+	s.pos++
+	for first := true; ; first = false {
+		done, err := s.next('}', first)
+		if err != nil {
+			return nil, err
+		}
+		if done {
+			return n, s.sorted(n)
+		}
+		if s.data[s.pos] != '"' {
+			return nil, s.fail(`a key in quotes is missing; set one before the value`)
+		}
+		if err := s.count(); err != nil {
+			return nil, err
+		}
+		key, err := s.text()
+		if err != nil {
+			return nil, err
+		}
+		s.path = append(s.path, step{key: key, index: -1})
+		if s.space(); s.pos >= len(s.data) {
+			return nil, s.cut()
+		}
+		if s.data[s.pos] != ':' {
+			return nil, s.fail(`":" is missing after the key`)
+		}
+		s.pos++
+		v, err := s.value(depth + 1)
+		if err != nil {
+			return nil, err
+		}
+		n.members = append(n.members, member{key, v})
+		s.path = s.path[:len(s.path)-1]
+	}
+}
+
+func (s *scanner) array(depth int) (*node, error) {
+	n := &node{kind: arrayKind, at: s.pos}
+	s.pos++
+	s.path = append(s.path, step{})
+	for first := true; ; first = false {
+		done, err := s.next(']', first)
+		if err != nil {
+			return nil, err
+		}
+		if done {
+			s.path = s.path[:len(s.path)-1]
+			return n, nil
+		}
+		v, err := s.value(depth + 1)
+		if err != nil {
+			return nil, err
+		}
+		n.items = append(n.items, v)
+		s.path[len(s.path)-1].index++
+	}
+}
+
+// next goes to the next element: past the comma that must stand before all but the first. It
+// reports true past the closing bracket.
+func (s *scanner) next(closing byte, first bool) (done bool, err error) {
+	if s.space(); s.pos >= len(s.data) {
+		return false, s.cut()
+	}
+	switch c := s.data[s.pos]; {
+	case c == closing:
+		s.pos++
+		return true, s.count()
+	case first:
+		return false, nil
+	case c != ',':
+		return false, s.fail("a comma or %q is missing", closing)
+	}
+	s.pos++
+	if s.space(); s.pos >= len(s.data) {
+		return false, s.cut()
+	}
+	if s.data[s.pos] == closing {
+		return false, s.fail("a comma stands before %q; remove it", closing)
+	}
+	return false, nil
+}
+
+// sorted puts the members in order and refuses a key that stands there twice.
+func (s *scanner) sorted(n *node) error {
+	n.sort()
+	for i := 1; i < len(n.members); i++ {
+		if key := n.members[i].key; key == n.members[i-1].key {
+			s.path = append(s.path, step{key: key, index: -1})
+			return refuse(nil, "byte %d: %s stands there twice; keep one", n.members[i].value.at, s.where())
+		}
+	}
+	return nil
+}
+
+func (s *scanner) number() (*node, error) {
+	at := s.pos
+	for s.pos < len(s.data) && strings.IndexByte("0123456789+-.eE", s.data[s.pos]) >= 0 {
+		s.pos++
+	}
+	token := string(s.data[at:s.pos])
+	if s.pos == len(s.data) && len(s.path) > 0 {
+		return nil, s.cut()
+	}
+	if _, err := measure.NumberValue(token); err != nil {
+		s.pos = at
+		return nil, s.fail("%s; write it as a plain number of at most 40 characters", err)
+	}
+	return &node{kind: numberKind, at: at, text: token}, nil
+}
+
+func (s *scanner) word() (*node, error) {
+	at := s.pos
+	for s.pos < len(s.data) && (s.data[s.pos]|0x20 >= 'a' && s.data[s.pos]|0x20 <= 'z') {
+		s.pos++
+	}
+	word := string(s.data[at:s.pos])
+	switch word {
+	case "true", "false", "null":
+		return &node{kind: wordKind, at: at, text: word}, nil
+	}
+	if s.pos == len(s.data) && partOf(word) {
+		return nil, s.cut()
+	}
+	s.pos = at
+	switch strings.ToLower(word) {
+	case "nan", "infinity", "inf":
+		return nil, s.fail("%s is not a number; leave the record out", word)
+	case "":
+		return nil, s.fail("a value is missing; %q stands in its place", s.data[at])
+	}
+	return nil, s.fail("%.20q is no JSON value; put texts in quotes", word)
+}
+
+func partOf(word string) bool {
+	for _, w := range []string{"true", "false", "null"} {
+		if strings.HasPrefix(w, word) {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *scanner) space() {
+	for s.pos < len(s.data) && strings.IndexByte(" \t\r\n", s.data[s.pos]) >= 0 {
+		s.pos++
+	}
+}
+
+func (s *scanner) count() error {
+	if s.tokens++; s.tokens > maxTokens {
+		return refuse(ErrLarge, "byte %d: holds more than %d values and keys; check that it is a build file", s.pos, maxTokens)
+	}
+	return nil
+}
+
+// fail says what is wrong at the place reached.
+func (s *scanner) fail(format string, args ...any) error {
+	what := fmt.Sprintf(format, args...)
+	if len(s.path) == 0 {
+		return refuse(nil, "byte %d: %s", s.pos, what)
+	}
+	return refuse(nil, "byte %d, in %s: %s", s.pos, s.where(), what)
+}
+
+func (s *scanner) cut() error {
+	inside := s.where()
+	if inside == "" {
+		inside = "its first bracket"
+	}
+	return refuse(ErrCut, "ends after %d bytes, inside %s; copy it again from the other device", len(s.data), inside)
+}
+
+// where writes the path, such as readings[12].unit.
+func (s *scanner) where() string {
+	var b strings.Builder
+	for i, st := range s.path {
+		switch {
+		case st.index >= 0:
+			b.WriteString("[" + strconv.Itoa(st.index) + "]")
+		case i > 0:
+			b.WriteString("." + plainKey(st.key))
+		default:
+			b.WriteString(plainKey(st.key))
+		}
+	}
+	return b.String()
+}
+
+// plainKey quotes a key that would make the line hard to read.
+func plainKey(key string) string {
+	for _, c := range []byte(key) {
+		if !(c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == '_' || c == '-' || c == '.') {
+			return fmt.Sprintf("%.60q", key)
+		}
+	}
+	if key == "" || len(key) > 60 {
+		return fmt.Sprintf("%.60q", key)
+	}
+	return key
+}
