@@ -73,7 +73,8 @@ func (c Chain) BestPhase(i int) float64 {
 	if i < 0 || i+2 >= len(c.Axes) {
 		return present
 	}
-	front, rear := c.through(0, i), c.through(i+1, c.Joints()-1)
+	plane, have := c.planeAt(i)
+	front, rear := c.through(0, i), c.throughFrom(plane, have, i+1, c.Joints()-1)
 	// The mirroring parts γ of the two halves meet as e^(jρ)·α₂γ₁ + e^(−jρ)·γ₂ᾱ₁, ρ the rotation
 	// between them; they work against each other fully where 2ρ = 180° + arg γ₂ᾱ₁ − arg α₂γ₁.
 	a := rear.turning.times(front.mirroring)

@@ -35,24 +35,29 @@ func (m turn) rotated(by planar) turn {
 
 // through is the matrix of joints first…last.
 func (c Chain) through(first, last int) turn {
+	return c.throughFrom(Axis{}, false, first, last)
+}
+
+// throughFrom is the matrix of joints first…last, from the driving fork of the first, where the
+// joint before them turned in a plane (have) or there is none.
+func (c Chain) throughFrom(plane Axis, have bool, first, last int) turn {
 	m := turn{turning: planar{re: 1}}
-	var plane Axis // of the joint last gone through
-	have := false
-	for i := max(first, 0); i <= last && i < c.Joints(); i++ {
+	first = max(first, 0)
+	for i := first; i <= last && i < c.Joints(); i++ {
 		own, ok := c.ownPlane(i)
-		switch {
-		case !have && !ok:
+		if !ok && !have {
 			continue // in line and nothing before it: no effect
-		case !have:
-			plane, have = own, true
-		default:
+		}
+		if have && i > first {
 			by := c.onward(i - 1)
 			if ok {
 				cos, sin := twist(plane, own, c.Axes[i])
 				by = by.times(planar{cos, -sin})
-				plane = own
 			}
 			m = m.rotated(by)
+		}
+		if ok {
+			plane, have = own, true
 		}
 		if !c.double(i) {
 			m = m.throughJoint(halfAngleSquare(c.Axes[i], c.Axes[i+1]))
