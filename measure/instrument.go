@@ -96,7 +96,7 @@ func fits(list []Instrument, id string, p Point) error {
 			return nil
 		}
 	}
-	return fmt.Errorf("%s reads a %s, but %s is a %s; name another instrument or leave it out", first.ID, first.Quantity(), p.Key, p.Quantity)
+	return fmt.Errorf("%s reads %s, but %s is %s; name another instrument or leave it out", first.ID, first.Quantity().named(), p.Key, p.Quantity.named())
 }
 
 // InstrumentOf finds an instrument by id.

@@ -93,11 +93,19 @@ func (q Quantity) Base() Unit {
 // Bare reports a quantity that is written without a unit.
 func (q Quantity) Bare() bool { return q.Base() == "" }
 
+// named writes the quantity with its article: "an angle".
+func (q Quantity) named() string {
+	if q != "" && strings.ContainsRune("aeiou", rune(q[0])) {
+		return "an " + string(q)
+	}
+	return "a " + string(q)
+}
+
 // checkUnit says in one phrase why unit can't be a unit of q.
 func checkUnit(unit Unit, q Quantity) error {
 	if q.Bare() {
 		if unit != "" {
-			return fmt.Errorf("unit %.20q: a %s is written without a unit; use \"\"", unit, q)
+			return fmt.Errorf("unit %.20q: %s is written without a unit; use \"\"", unit, q.named())
 		}
 		return nil
 	}
@@ -106,7 +114,7 @@ func checkUnit(unit Unit, q Quantity) error {
 			if u.Quantity == q {
 				return nil
 			}
-			return fmt.Errorf("unit %q is a %s, but this is a %s; use %s", unit, u.Quantity, q, q.Base())
+			return fmt.Errorf("unit %q is for %s, but this is %s; use %s", unit, u.Quantity.named(), q.named(), q.Base())
 		}
 	}
 	return fmt.Errorf("unit %.20q is not known; use %s", unit, q.Base())

@@ -8,8 +8,8 @@ import "yokebook/measure"
 type Stop struct {
 	Point   measure.Point
 	State   measure.State
-	Taken   int           // current readings of this point in this state
-	Skipped *measure.Skip // the newest skip that no later reading outranks; nil: not skipped
+	Taken   int           // current readings that count here; repeats are welcome
+	Skipped *measure.Skip // the newest skip, while nothing was read here; nil: not skipped
 }
 
 // Done reports a stop that needs no more: it was read at least once, or skipped with a reason.
@@ -17,8 +17,87 @@ func (s Stop) Done() bool { return s.Taken > 0 || s.Skipped != nil }
 
 // Stops returns the whole route of a build, in order: bench, hanging, on its wheels, laden, on the
 // bump stops; within a state in the order of the table, what is wanted before what is optional.
-func Stops(b *measure.Build) []Stop { return nil }
+//
+// A reading counts at the stop of its own state. One from the bench or stated by plate or book
+// holds in every state and counts at all of them, and a bench stop is content with a reading of
+// any state: what is asked there does not change as the vehicle moves.
+//
+// Records that share an id are not told apart here and count for nothing, even after a person has
+// struck one of them by its content; StopsBy tells them apart.
+func Stops(b *measure.Build) []Stop {
+	return StopsBy(b, func(measure.Reading) string { return "" })
+}
+
+// StopsBy is Stops for a caller that knows the content hash of a reading ("sha256:<hex>").
+func StopsBy(b *measure.Build, hash func(measure.Reading) string) []Stop {
+	t := count(b.CurrentReadings(hash))
+	skips := newestSkips(b.Skips)
+	var stops []Stop
+	for _, state := range measure.States {
+		for _, optional := range []bool{false, true} {
+			for _, p := range measure.Points {
+				if p.Optional != optional || !wanted(p, state) || !p.In(b.Layout) {
+					continue
+				}
+				s := Stop{Point: p, State: state, Taken: t.at(p.Key, state)}
+				if skip, ok := skips[place{p.Key, state}]; ok && s.Taken == 0 {
+					s.Skipped = &skip
+				}
+				stops = append(stops, s)
+			}
+		}
+	}
+	return stops
+}
 
 // Next returns the first stop that is not done, from the stop after (point, state) to the end and
-// then from the start; false when every stop is done.
-func Next(stops []Stop, point string, state measure.State) (Stop, bool) { return Stop{}, false }
+// then from the start, so that the stop itself comes last; false when every stop is done. A stop
+// that is not on the route stands before its start.
+func Next(stops []Stop, point string, state measure.State) (Stop, bool) {
+	from := 0
+	for i, s := range stops {
+		if s.Point.Key == point && s.State == state {
+			from = i + 1
+		}
+	}
+	for i := range stops {
+		if s := stops[(from+i)%len(stops)]; !s.Done() {
+			return s, true
+		}
+	}
+	return Stop{}, false
+}
+
+// Wanted counts the stops that are still to be taken, leaving out the optional ones.
+func Wanted(stops []Stop) int {
+	n := 0
+	for _, s := range stops {
+		if !s.Done() && !s.Point.Optional {
+			n++
+		}
+	}
+	return n
+}
+
+// Progress counts the wanted stops of one state: "3 of 5 here". Optional ones are left out.
+func Progress(stops []Stop, state measure.State) (done, all int) {
+	for _, s := range stops {
+		if s.State != state || s.Point.Optional {
+			continue
+		}
+		all++
+		if s.Done() {
+			done++
+		}
+	}
+	return done, all
+}
+
+func wanted(p measure.Point, state measure.State) bool {
+	for _, s := range p.Wanted {
+		if s == state {
+			return true
+		}
+	}
+	return false
+}
