@@ -52,23 +52,28 @@ func (s *Store) Peek(id measure.ID) (*measure.Build, []Aside, error) {
 
 // readDB reads the bytes of a file into memory. A last command that ends too early is one that is
 // just being written or was never acknowledged.
-func readDB(data []byte) (db *buntdb.DB, err error) {
-	db, err = openDB(":memory:")
+func readDB(data []byte) (*buntdb.DB, error) {
+	db, err := openDB(":memory:")
 	if err != nil {
 		return nil, err
 	}
+	if err := fillDB(db, data); err != nil {
+		return nil, both(err, db.Close())
+	}
+	return db, nil
+}
+
+// fillDB loads a file. The library panics on some damaged files; that is an error here.
+func fillDB(db *buntdb.DB, data []byte) (err error) {
 	defer func() {
 		if p := recover(); p != nil {
 			err = fmt.Errorf("%v", p)
 		}
-		if err != nil {
-			_ = db.Close()
-		}
 	}()
 	if err := db.Load(bytes.NewReader(data)); err != nil && !errors.Is(err, io.ErrUnexpectedEOF) {
-		return nil, err
+		return err
 	}
-	return db, nil
+	return nil
 }
 
 // load makes the build from its records. Records that can't be trusted are set aside.
