@@ -202,3 +202,42 @@ func Plain(b *measure.Build) []Claim {
 	sort.SliceStable(out, func(i, j int) bool { return out[i].Field < out[j].Field })
 	return out
 }
+
+// Implied is the head that stands for a plain key of which no head speaks: it has clock 0 and the
+// version 5 UUID of the field followed by its canonical value, so that every device gives it alike.
+func Implied(build measure.ID, field string, value json.RawMessage) measure.Head {
+	return measure.Head{ID: measure.NameID(build, field+string(value)), Field: field, Value: value}
+}
+
+// Voices gathers what a build says of each field: the claims of its heads and, for a plain key of
+// which none of them speaks, the claim of its implied head. A head whose value does not suit its
+// field says nothing.
+func Voices(b *measure.Build) map[string][]Claim {
+	byField := map[string][]Claim{}
+	for _, h := range b.Heads {
+		claims, err := Claims(h)
+		if err != nil {
+			continue
+		}
+		for _, c := range claims {
+			byField[c.Field] = append(byField[c.Field], c)
+		}
+	}
+	for _, c := range Plain(b) {
+		if len(byField[c.Field]) == 0 {
+			c.Head = Implied(b.ID, c.Field, c.Value)
+			byField[c.Field] = []Claim{c}
+		}
+	}
+	return byField
+}
+
+// InForce lists the heads of one field that count, the one that decides last. A new head should
+// replace that one; while others are left, the field stays in conflict.
+func InForce(b *measure.Build, field string) []measure.Head {
+	var heads []measure.Head
+	for _, c := range Live(Voices(b)[field]) {
+		heads = append(heads, c.Head)
+	}
+	return heads
+}
