@@ -31,7 +31,7 @@ func Ripple(residualDeg float64) float64 {
 // apart from this code (textbooks give cos 2θ ≈ 2k, 1.6 % low at 45°).
 func PeakAcceleration(angleDeg, revPerMin float64) float64 {
 	omega := revPerMin * (math.Pi / 30)
-	return min(omega*peakOfJoint(angleDeg)*omega, math.MaxFloat64)
+	return min(float64(omega*peakOfJoint(angleDeg)*omega), math.MaxFloat64)
 }
 
 // peakOfJoint is the peak for ω = 1, written so that neither a small nor a right angle loses digits.

@@ -44,7 +44,7 @@ func SampleStd(x []float64) float64 {
 		d := (v - mean) / largest
 		sum += float64(d * d)
 	}
-	return largest * math.Sqrt(sum/float64(len(x)-1))
+	return float64(largest * math.Sqrt(sum/float64(len(x)-1)))
 }
 
 func sorted(x []float64) []float64 {
