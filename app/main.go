@@ -1,17 +1,15 @@
+// Command yokebook opens the window, or does what a verb on the command line says.
 package main
 
 import (
-	"fyne.io/fyne/v2/app"
-	"fyne.io/fyne/v2/canvas"
-	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/layout"
-	_ "fyne.io/fyne/v2/test"
-	"fyne.io/fyne/v2/widget"
+	"os"
+
+	"yokebook/app/cli"
 )
 
 func main() {
-	a := app.NewWithID("org.example.yokebook")
-	w := a.NewWindow("yokebook")
-	w.SetContent(container.New(layout.NewVBoxLayout(), widget.NewLabel("x"), canvas.NewText("x", nil)))
-	w.ShowAndRun()
+	if len(os.Args) < 2 {
+		os.Exit(window(os.Stderr))
+	}
+	os.Exit(cli.Run(os.Args[1:], os.Stdout, os.Stderr))
 }

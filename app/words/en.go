@@ -15,6 +15,8 @@ func english() *Language {
 		enDoubts,
 		enHelp,
 		enCLI,
+		enScreen,
+		enScreen,
 	)
 	l.native = true
 	return l

@@ -52,6 +52,13 @@ build can pick one with a reason.`,
 	"help.import.long": `Takes build files into this device's store. A build that is there already is merged with it, so that nothing is
 lost; taking a file in twice changes nothing.`,
 
+	"help.completion": "print what completes verbs, points and files in a shell",
+	"help.completion.long": `Prints a script that lets the shell complete verbs, flags, points and files. SHELL is bash, zsh, fish or powershell.
+For bash: source <(yokebook completion bash)`,
+
+	"help.help":      "tell how a verb is used",
+	"help.help.long": "Tells how a verb is used; \"yokebook VERB --help\" does the same.",
+
 	"help.flag.json":       "print JSON, always in English",
 	"help.flag.strict":     "exit with 1 unless every finding is clear",
 	"help.flag.output":     "file to write",

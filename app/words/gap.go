@@ -6,6 +6,7 @@ import (
 	"sort"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"yokebook/checks"
 	"yokebook/measure"
@@ -109,7 +110,7 @@ func (l *Language) fill(sentence string, args []any) string {
 func (l *Language) put(arg any, kind string) string {
 	switch a := arg.(type) {
 	case string:
-		return l.word(kind, a)
+		return l.word(kind, Plain(a))
 	case int:
 		return l.number(strconv.Itoa(a), kind)
 	case float64:
@@ -124,6 +125,17 @@ func (l *Language) put(arg any, kind string) string {
 		return l.put(*a, kind)
 	}
 	return fmt.Sprint(arg)
+}
+
+// Plain takes out what would move the cursor or break a line or a column: text from a file is
+// shown, never obeyed.
+func Plain(text string) string {
+	return strings.Map(func(r rune) rune {
+		if unicode.IsControl(r) || r == '\u2028' || r == '\u2029' || r >= '\u202a' && r <= '\u202e' || r >= '\u2066' && r <= '\u2069' {
+			return ' '
+		}
+		return r
+	}, text)
 }
 
 // number dresses digits with the decimal sign and, unless kind is one of words, with its unit.

@@ -39,6 +39,11 @@ func (l *Language) bare(value, doubt float64) string {
 	return l.decimal(cut(value, lastPlace(doubt)))
 }
 
+// Exact writes a number of a table to its last digit.
+func (l *Language) Exact(value float64) string {
+	return l.decimal(strconv.FormatFloat(value, 'f', -1, 64))
+}
+
 // lastPlace returns the power of ten of the last digit worth showing beside a doubt. The three
 // leading digits of the doubt decide: 100 to 354 keep two digits of it, 355 to 949 keep one, and
 // 950 to 999 round up to 1000 and keep two.

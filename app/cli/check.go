@@ -1,0 +1,106 @@
+package cli
+
+import (
+	"fmt"
+
+	"github.com/spf13/cobra"
+
+	"yokebook/app/logbook"
+	"yokebook/checks"
+	"yokebook/measure"
+	"yokebook/measure/document"
+)
+
+// chanceCheck is the finding that speaks for the whole build; it is told as the headline.
+const chanceCheck = "build.chance"
+
+func (p Program) check() *cobra.Command {
+	var asJSON, strict bool
+	c := p.verb("check FILE [--json] [--strict]", p.exactly(1), func(args []string) error {
+		b, seal, err := readBuild(args[0])
+		if err != nil {
+			return err
+		}
+		findings := checks.Run(b, nil).Findings
+		if asJSON {
+			err = p.printFindingsJSON([]member{{"format", findingsFormat}, {"build", b.ID}}, findings)
+		} else {
+			p.printCheck(b, seal, findings)
+		}
+		if err != nil {
+			return err
+		}
+		return judged(findings, strict)
+	})
+	c.Flags().BoolVar(&asJSON, "json", false, p.Language.Say("help.flag.json"))
+	c.Flags().BoolVar(&strict, "strict", false, p.Language.Say("help.flag.strict"))
+	c.ValidArgsFunction = completeFile
+	return c
+}
+
+// judged ends check with PersonNeeded when something is out or, in strict use, not clear.
+func judged(findings []checks.Finding, strict bool) error {
+	for _, f := range findings {
+		if f.Verdict == checks.Out || strict && f.Verdict != checks.Clear && f.Verdict != checks.Unsaid {
+			return errQuiet
+		}
+	}
+	return nil
+}
+
+func (p Program) printFindingsJSON(head []member, findings []checks.Finding) error {
+	return p.printJSON(head, "findings", findingsToJSON(findings))
+}
+
+// printCheck prints the counts, the headline and every finding, worst first.
+func (p Program) printCheck(b *measure.Build, seal document.Seal, findings []checks.Finding) {
+	_, counts := logbook.Worst(findings)
+	p.say("cli.counts", counts[checks.Out], counts[checks.Unsure], counts[checks.Waiting], counts[checks.Clear])
+	p.printHeadline(findings)
+	p.say("cli.build", b.Title, string(b.ID))
+	if seal == document.Unsealed {
+		p.say("cli.unsealed")
+	}
+	for _, f := range logbook.WorstFirst(findings) {
+		if f.Check == chanceCheck {
+			continue
+		}
+		fmt.Fprintln(p.Out)
+		p.printFinding(f)
+	}
+}
+
+// printHeadline says how likely the whole build holds, and how many clear findings are computed or
+// rest on stated values.
+func (p Program) printHeadline(findings []checks.Finding) {
+	predicted, resting := 0, 0
+	for _, f := range findings {
+		if f.Check == chanceCheck {
+			p.printChance(f)
+		}
+		if f.Verdict == checks.Clear && f.Predicted {
+			predicted++
+		}
+		if f.Verdict == checks.Clear && len(f.RestsOn) > 0 {
+			resting++
+		}
+	}
+	if predicted > 0 {
+		p.say("cli.predicted", predicted)
+	}
+	if resting > 0 {
+		p.say("cli.resting", resting)
+	}
+}
+
+func (p Program) printChance(f checks.Finding) {
+	t := p.Language.Finding(f)
+	if f.Chance != nil {
+		p.say("cli.headline", *f.Chance)
+	} else {
+		p.say("cli.headline_waiting", t.Verdict)
+	}
+	for _, n := range t.Notes {
+		p.say("cli.headline_note", n)
+	}
+}

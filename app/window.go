@@ -1,0 +1,42 @@
+//go:build !headless
+
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+	"runtime"
+
+	"yokebook/app/cli"
+	"yokebook/app/logbook"
+	"yokebook/app/screen"
+	"yokebook/app/words"
+)
+
+// window opens the window on this device's store and returns when it is closed.
+func window(err io.Writer) int {
+	if !display() {
+		fmt.Fprintln(err, words.English.Say("start.no_display"))
+		return cli.BadInput
+	}
+	home, failed := logbook.Home()
+	if failed == nil {
+		failed = screen.Run(home)
+	}
+	if failed != nil {
+		fmt.Fprintln(err, words.English.Say("start.failed", failed.Error()))
+		return cli.BadInput
+	}
+	return cli.Done
+}
+
+// display reports whether there is something to open a window on. Only systems that may lack it
+// are asked.
+func display() bool {
+	switch runtime.GOOS {
+	case "linux", "freebsd", "openbsd", "netbsd":
+		return os.Getenv("DISPLAY") != "" || os.Getenv("WAYLAND_DISPLAY") != ""
+	}
+	return true
+}
