@@ -50,7 +50,7 @@ func partsOf(field string, n *node) ([]member, error) {
 		return []member{{field, n}}, nil
 	case field == "layout" || field == "limits":
 		if n.kind != objectKind {
-			return nil, fmt.Errorf("is %s; write an object in { }", n.kind)
+			return nil, fmt.Errorf("is %s; write an object in { }", n.what())
 		}
 		var parts []member
 		for _, m := range n.members {
@@ -65,7 +65,7 @@ func partsOf(field string, n *node) ([]member, error) {
 
 func instrumentParts(n *node) ([]member, error) {
 	if n.kind != arrayKind {
-		return nil, fmt.Errorf("is %s; write a list in [ ]", n.kind)
+		return nil, fmt.Errorf("is %s; write a list in [ ]", n.what())
 	}
 	var parts []member
 	seen := map[string]bool{}
@@ -90,7 +90,7 @@ func apply(b *measure.Build, field string, n *node) error {
 	switch group {
 	case "title", "note":
 		if n.kind != textKind {
-			return fmt.Errorf("%s is %s; write a text in quotes", group, n.kind)
+			return fmt.Errorf("%s is %s; write a text in quotes", group, n.what())
 		}
 		if group == "title" {
 			b.Title = n.text

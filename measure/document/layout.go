@@ -63,7 +63,7 @@ func setShafts(l *measure.Layout, n *node) error {
 func layoutOf(n *node) (measure.Layout, error) {
 	var l measure.Layout
 	if n.kind != objectKind {
-		return l, fmt.Errorf("is %s; write an object in { }", n.kind)
+		return l, fmt.Errorf("is %s; write an object in { }", n.what())
 	}
 	for _, m := range n.members {
 		if err := setLayout(&l, m.key, m.value); err != nil {

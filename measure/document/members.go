@@ -18,7 +18,7 @@ type members struct {
 // open errs when n is no object.
 func open(n *node) (*members, error) {
 	if n.kind != objectKind {
-		return nil, fmt.Errorf("is %s; write an object in { }", n.kind)
+		return nil, fmt.Errorf("is %s; write an object in { }", n.what())
 	}
 	return &members{object: n, taken: map[string]bool{}}, nil
 }
@@ -55,7 +55,7 @@ func (m *members) textOf(key string, n *node) string {
 		return ""
 	}
 	if n.kind != textKind {
-		m.fault(key, "is %s; write a text in quotes", n.kind)
+		m.fault(key, "is %s; write a text in quotes", n.what())
 		return ""
 	}
 	return n.text
@@ -76,7 +76,7 @@ func (m *members) numberOf(key string, n *node) measure.Value {
 		return measure.Value{}
 	}
 	if n.kind != numberKind {
-		m.fault(key, "is %s; write a number without quotes", n.kind)
+		m.fault(key, "is %s; write a number without quotes", n.what())
 		return measure.Value{}
 	}
 	v, err := measure.NumberValue(n.text)

@@ -13,10 +13,6 @@ const (
 	wordKind // true, false, null
 )
 
-func (k kind) String() string {
-	return [...]string{"an object", "a list", "a text", "a number", "true, false or null"}[k]
-}
-
 // node is one JSON value as it was read.
 type node struct {
 	kind    kind
@@ -29,6 +25,21 @@ type node struct {
 type member struct {
 	key   string
 	value *node
+}
+
+// what names the kind of value in a line for a person.
+func (n *node) what() string {
+	switch n.kind {
+	case objectKind:
+		return "an object"
+	case arrayKind:
+		return "a list"
+	case textKind:
+		return "a text"
+	case numberKind:
+		return "a number"
+	}
+	return n.text
 }
 
 func (n *node) sort() {

@@ -50,7 +50,7 @@ const formatFamily = "yokebook-build"
 // formatOf returns 0 for our own format and N for a newer one.
 func formatOf(n *node) (int, error) {
 	if n.kind != objectKind {
-		return 0, refuse(ErrFormat, "is %s, not a build; choose a yokebook build file", n.kind)
+		return 0, refuse(ErrFormat, "is %s, not a build; choose a yokebook build file", n.what())
 	}
 	f := n.get("format")
 	if f == nil {
@@ -152,7 +152,7 @@ func (r reader) limits() {
 		return
 	}
 	if n.kind != objectKind {
-		r.fault("limits", "is %s; write an object in { }", n.kind)
+		r.fault("limits", "is %s; write an object in { }", n.what())
 		return
 	}
 	for _, m := range n.members {
@@ -170,7 +170,7 @@ func (r reader) settle() {
 	seen := map[string]bool{}
 	for i, in := range r.build.Instruments {
 		if seen[in.ID] {
-			r.fault(fmt.Sprintf("instruments[%d].id", i), "%q stands there twice; keep one", in.ID)
+			r.err = fmt.Errorf("instruments[%d].id: %q stands there twice; keep one", i, in.ID)
 			return
 		}
 		seen[in.ID] = true
@@ -179,9 +179,22 @@ func (r reader) settle() {
 	if r.err = Derive(r.build); r.err == nil && r.build.Newer == 0 {
 		r.err = agree(plain, r.build)
 	}
-	if err := r.build.Layout.Validate(); err != nil && r.err == nil {
-		r.err = fmt.Errorf("layout.%w", err)
+	if r.err == nil {
+		r.err = wholeLayout(r.build.Layout)
 	}
+}
+
+// wholeLayout errs when a member that every layout has is still missing.
+func wholeLayout(l measure.Layout) error {
+	if l.Shafts == 0 {
+		return fmt.Errorf("layout.shafts: is missing; use 1 or 2")
+	}
+	for _, c := range measure.LayoutChoices {
+		if !c.Optional && *l.Member(c.Member) == "" {
+			return fmt.Errorf("layout.%s: is missing; use one of %v", c.Member, c.Choices)
+		}
+	}
+	return nil
 }
 
 // records reads one list. In a newer format what can't be understood is carried raw.
@@ -191,7 +204,7 @@ func records[T any](r reader, name string, of func(*node) (T, error), check func
 		return nil
 	}
 	if n.kind != arrayKind {
-		r.fault(name, "is %s; write a list in [ ]", n.kind)
+		r.fault(name, "is %s; write a list in [ ]", n.what())
 		return nil
 	}
 	var out []T

@@ -15,6 +15,7 @@ const (
 	maxDepth  = 32
 	maxTokens = 200_000
 	maxText   = 64 << 10
+	maxNumber = 40 // characters of a token
 )
 
 // scanner reads one JSON value strictly and remembers where it is.
@@ -92,7 +93,7 @@ func (s *scanner) object(depth int) (*node, error) {
 			return n, s.sorted(n)
 		}
 		if s.data[s.pos] != '"' {
-			return nil, s.fail(`a key in quotes is missing; set one before the value`)
+			return nil, s.noKey(n)
 		}
 		if err := s.count(); err != nil {
 			return nil, err
@@ -116,6 +117,17 @@ func (s *scanner) object(depth int) (*node, error) {
 		n.members = append(n.members, member{key, v})
 		s.path = s.path[:len(s.path)-1]
 	}
+}
+
+// noKey tells a decimal comma from other things that stand where a key should.
+func (s *scanner) noKey(n *node) error {
+	if c := s.data[s.pos]; len(n.members) > 0 && c >= '0' && c <= '9' {
+		if last := n.members[len(n.members)-1]; last.value.kind == numberKind {
+			s.path = append(s.path, step{key: last.key, index: -1})
+			return s.fail("a comma stands inside a number; write a point")
+		}
+	}
+	return s.fail("a key in quotes is missing; set one before the value")
 }
 
 func (s *scanner) array(depth int) (*node, error) {
@@ -186,9 +198,13 @@ func (s *scanner) number() (*node, error) {
 	if s.pos == len(s.data) && len(s.path) > 0 {
 		return nil, s.cut()
 	}
+	if len(token) > maxNumber {
+		s.pos = at
+		return nil, s.fail("a number of %d characters; at most %d are read, so shorten it", len(token), maxNumber)
+	}
 	if _, err := measure.NumberValue(token); err != nil {
 		s.pos = at
-		return nil, s.fail("%s; write it as a plain number of at most 40 characters", err)
+		return nil, s.fail("%s; write it as a plain number such as 2.4", err)
 	}
 	return &node{kind: numberKind, at: at, text: token}, nil
 }

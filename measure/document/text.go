@@ -62,12 +62,13 @@ func (s *scanner) escape() (rune, error) {
 	if c != 'u' {
 		return 0, s.fail("\\%.1q is no escape; write a backslash as \\\\", c)
 	}
+	at := s.pos
 	first, err := s.unit()
 	if err != nil || !utf16.IsSurrogate(first) {
 		return first, err
 	}
 	if s.pos+1 < len(s.data) && (s.data[s.pos] != '\\' || s.data[s.pos+1] != 'u') {
-		return 0, s.fail("half of a surrogate pair stands alone; write the character itself")
+		return 0, s.half(at)
 	}
 	second, err := s.unit()
 	if err != nil {
@@ -75,9 +76,14 @@ func (s *scanner) escape() (rune, error) {
 	}
 	r := utf16.DecodeRune(first, second)
 	if r == utf8.RuneError {
-		return 0, s.fail("half of a surrogate pair stands alone; write the character itself")
+		return 0, s.half(at)
 	}
 	return r, nil
+}
+
+func (s *scanner) half(at int) error {
+	s.pos = at
+	return s.fail("half of a surrogate pair stands alone; write the character itself")
 }
 
 // unit reads \uXXXX.
