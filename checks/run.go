@@ -1,12 +1,231 @@
 package checks
 
-import "yokebook/measure"
+import (
+	"slices"
+	"strings"
+
+	"yokebook/checks/uncertain"
+	"yokebook/measure"
+	"yokebook/measure/document"
+)
+
+const drawCount = uncertain.N
 
 // Result is what Run found, with the work it can hand on to the next run.
 type Result struct {
 	Findings []Finding // sorted by the table of checks, then subject, then state
+	memo     *memo
 }
 
 // Run returns all findings of a build. prev, which may be nil, only saves work: the findings are
 // the same to the last bit whatever it is. b is not changed.
-func Run(b *measure.Build, prev *Result) *Result { return &Result{} }
+func Run(b *measure.Build, prev *Result) *Result {
+	e := &engine{build: b, memo: newMemo()}
+	if prev != nil {
+		e.prev = prev.memo
+	}
+	for i, standing := range b.Standings(document.Hash) {
+		switch standing {
+		case measure.Current:
+			e.readings = append(e.readings, b.Readings[i])
+		case measure.Disputed:
+			e.disputed = append(e.disputed, b.Readings[i])
+		}
+	}
+	slices.SortStableFunc(e.readings, func(a, b measure.Reading) int { return strings.Compare(string(a.ID), string(b.ID)) })
+	e.layLines()
+	var all, chance []Finding
+	for i := range Table {
+		c := &Table[i]
+		switch {
+		case c.Key == "build.chance": // speaks last, stands first
+		case c.whole != nil:
+			all = append(all, sorted(c.whole(e, c))...)
+		default:
+			all = append(all, sorted(e.eachState(c))...)
+		}
+	}
+	chance = e.buildChance(&Table[0])
+	return &Result{Findings: append(chance, all...), memo: e.memo}
+}
+
+// layLines makes the shaft line of every state in which one of its slopes was read, and of the
+// running ones also wound up, where the wind-up is known.
+func (e *engine) layLines() {
+	var states []measure.State
+	for _, r := range e.readings {
+		if slices.Contains(lineSlopes(e.build.Layout), r.Point) && !everywhere(r) && !slices.Contains(states, r.State()) {
+			states = append(states, r.State())
+		}
+	}
+	slices.SortFunc(states, func(a, b measure.State) int {
+		if a.Less(b) {
+			return -1
+		}
+		return 1
+	})
+	for _, s := range states {
+		ln := e.lineOf(s)
+		e.lines = append(e.lines, ln)
+		if !s.Running() || !ln.complete() {
+			continue
+		}
+		for _, c := range []struct {
+			key string
+			of  measure.Case
+		}{{"pinion.windup_drive", measure.Drive}, {"pinion.windup_coast", measure.Coast}} {
+			if e.take(c.key, s) != nil {
+				wound := s
+				wound.Case = c.of
+				e.lines = append(e.lines, e.lineOf(wound))
+			}
+		}
+	}
+}
+
+func lineSlopes(l measure.Layout) []string {
+	var keys []string
+	for _, name := range partNames(l) {
+		keys = append(keys, name+".slope")
+	}
+	return keys
+}
+
+// eachState lets a check speak for every state in which one of its readings was taken, otherwise
+// once, waiting.
+func (e *engine) eachState(c *Check) []Finding {
+	subjects := []string{""}
+	if c.subjects != nil {
+		subjects = c.subjects(e.build.Layout)
+	}
+	var out []Finding
+	for _, subject := range subjects {
+		out = append(out, e.ofSubject(c, subject)...)
+	}
+	return out
+}
+
+func (e *engine) ofSubject(c *Check, subject string) []Finding {
+	blank := e.lineOf(measure.RideKerb)
+	if c.perState(e, blank, subject).silentlyAbsent() {
+		return nil
+	}
+	var out []Finding
+	settled := false
+	for _, ln := range e.lines {
+		if ln.state.Running() && c.perState(e, ln, subject).q != nil {
+			settled = true
+		}
+	}
+	for _, ln := range e.lines {
+		if !ln.state.Running() && !c.hanging {
+			continue
+		}
+		a := c.perState(e, ln, subject)
+		if a.absent {
+			continue
+		}
+		f := Finding{Check: c.Key, Subject: subject, State: ln.state, Unit: unitOf[c.Key]}
+		f.Notes = append(f.Notes, a.notes...)
+		f.fill(a.q)
+		e.judge(&f, c, a, ln)
+		if !ln.state.Running() {
+			e.notRunning(&f, c, a, c.perState(e, blank, subject), settled)
+		}
+		out = append(out, f)
+	}
+	if len(out) == 0 {
+		a := c.perState(e, blank, subject)
+		out = append(out, Finding{Check: c.Key, Subject: subject, Unit: unitOf[c.Key], Limit: e.limitFor(c, a),
+			Verdict: Waiting, Missing: a.missing, Advice: Message{Key: MsgTakeMissing}})
+	}
+	return out
+}
+
+func (a answer) silentlyAbsent() bool { return a.absent && a.silent }
+
+// unitOf gives the unit of each check's value.
+var unitOf = map[string]string{
+	"joint.angle": "deg", "joint.least_angle": "deg", "joint.match": "deg", "joint.residual": "deg",
+	"joint.ripple": "%", "joint.torsional": "rad/s²", "joint.inertia_drive": "rad/s²", "joint.inertia_coast": "rad/s²",
+}
+
+func (e *engine) limitFor(c *Check, a answer) *Limit {
+	key := c.Limit
+	if a.limit != "" {
+		key = a.limit
+	}
+	if key == "" {
+		return nil
+	}
+	return e.limitOf(key)
+}
+
+// judge gives a finding of a running state its verdict.
+func (e *engine) judge(f *Finding, c *Check, a answer, ln *line) {
+	f.Limit = e.limitFor(c, a)
+	switch {
+	case a.q == nil:
+		f.Verdict, f.Missing, f.Advice = Waiting, a.missing, Message{Key: MsgTakeMissing}
+		return
+	case a.q.bad:
+		f.Verdict, f.Advice = Waiting, Message{Key: MsgNoNumber}
+		return
+	case a.silent || f.Limit == nil || !ln.state.Running():
+		return
+	}
+	pass := meets(a.q, f.Limit, nil)
+	chance := chanceOf(pass)
+	f.Chance = &chance
+	f.Verdict = verdictOf(chance)
+	switch {
+	case a.gentle && f.Verdict != Clear:
+		f.Verdict, f.Advice = Unsure, Message{Key: MsgLeastContested}
+		return // disputed by the sources: it does not hold the build back
+	case f.Verdict == Unsure:
+		f.Advice = settle(f, ln.state, e.build.Instruments)
+	case f.Verdict == Out && c.advise != nil:
+		f.Advice = c.advise(ln, f.Subject)
+	}
+	if !a.gentle {
+		e.judged(*f, pass)
+	}
+}
+
+// notRunning keeps the value of hanging wheels and of the bump stops from being judged as what the
+// shaft runs at: until a running state was read, the finding waits for one.
+func (e *engine) notRunning(f *Finding, c *Check, a, running answer, settled bool) {
+	note, advice := MsgHanging, MsgLetDown
+	if f.State.Ride != measure.Droop {
+		note, advice = MsgOnBump, MsgOffBump
+	}
+	f.Notes = append(f.Notes, Message{Key: note})
+	if settled || a.silent && a.q != nil {
+		f.Verdict = Unsaid
+		if a.q != nil {
+			f.Missing, f.Advice = nil, Message{}
+		}
+		return
+	}
+	f.Verdict = Waiting
+	for _, m := range running.missing {
+		f.Missing = appendMissing(f.Missing, m)
+	}
+	f.Advice = Message{Key: advice}
+}
+
+func sorted(list []Finding) []Finding {
+	slices.SortStableFunc(list, func(a, b Finding) int {
+		if c := strings.Compare(a.Subject, b.Subject); c != 0 {
+			return c
+		}
+		switch {
+		case a.State.Less(b.State):
+			return -1
+		case b.State.Less(a.State):
+			return 1
+		}
+		return 0
+	})
+	return list
+}

@@ -12,10 +12,12 @@ func (a planar) times(b planar) planar {
 	}
 }
 
-func (a planar) plus(b planar) planar     { return planar{a.re + b.re, a.im + b.im} }
-func (a planar) conjugate() planar        { return planar{a.re, -a.im} }
-func (a planar) by(factor float64) planar { return planar{float64(a.re * factor), float64(a.im * factor)} }
-func (a planar) size() float64            { return math.Sqrt(float64(a.re*a.re) + float64(a.im*a.im)) }
+func (a planar) plus(b planar) planar { return planar{a.re + b.re, a.im + b.im} }
+func (a planar) conjugate() planar    { return planar{a.re, -a.im} }
+func (a planar) by(factor float64) planar {
+	return planar{float64(a.re * factor), float64(a.im * factor)}
+}
+func (a planar) size() float64 { return math.Sqrt(float64(a.re*a.re) + float64(a.im*a.im)) }
 
 // turn is the real 2×2 matrix of a run of joints: it takes e to turning·e + mirroring·ē.
 type turn struct{ turning, mirroring planar }

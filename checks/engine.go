@@ -1,0 +1,194 @@
+package checks
+
+import (
+	"slices"
+
+	"yokebook/checks/uncertain"
+	"yokebook/measure"
+)
+
+// engine carries one run: the build, what counts of it, and the work of earlier runs.
+type engine struct {
+	build    *measure.Build
+	readings []measure.Reading // current ones, sorted by id
+	disputed []measure.Reading
+	memo     *memo
+	prev     *memo
+	lines    []*line
+	holds    []judgedFinding
+}
+
+// memo keeps work by signature, so that a run after one new reading only computes what it touches.
+type memo struct {
+	columns    map[string][]float64
+	quantities map[[16]byte][]*quantity
+}
+
+func newMemo() *memo {
+	return &memo{columns: map[string][]float64{}, quantities: map[[16]byte][]*quantity{}}
+}
+
+// column returns the unit draws of a cause.
+func (e *engine) column(c *cause) []float64 {
+	key := c.key + "|" + shapeText(c.shape)
+	col, ok := e.memo.columns[key]
+	if ok {
+		return col
+	}
+	if e.prev != nil {
+		col, ok = e.prev.columns[key]
+	}
+	if !ok {
+		col = uncertain.Column(c.key, c.shape)
+	}
+	e.memo.columns[key] = col
+	return col
+}
+
+func (e *engine) recall(sig [16]byte) ([]*quantity, bool) {
+	if q, ok := e.memo.quantities[sig]; ok {
+		return q, true
+	}
+	if e.prev != nil {
+		if q, ok := e.prev.quantities[sig]; ok {
+			e.memo.quantities[sig] = q
+			return q, true
+		}
+	}
+	return nil, false
+}
+
+// term is a cause with the size of its unit draw in the unit of the number it moves.
+type term struct {
+	cause *cause
+	scale float64
+}
+
+// number makes a quantity that is linear in its causes.
+func (e *engine) number(best float64, terms []term, from origin) *quantity {
+	terms = gather(terms)
+	name, sizes := "number", []float64{best}
+	for _, t := range terms {
+		name += "|" + t.cause.key + "|" + shapeText(t.cause.shape) + "|" + t.cause.input + "|" + string(t.cause.reading)
+		sizes = append(sizes, t.scale)
+	}
+	sig := signature(name+originText(from), sizes)
+	if q, ok := e.recall(sig); ok {
+		return q[0]
+	}
+	q := &quantity{best: best, from: from, sig: sig, bad: !finite(best)}
+	for _, t := range terms {
+		if t.scale == 0 {
+			continue
+		}
+		col := e.column(t.cause)
+		if q.draws == nil {
+			q.draws = make([]float64, uncertain.N)
+			for k := range q.draws {
+				q.draws[k] = best
+			}
+		}
+		for k, u := range col {
+			q.draws[k] += float64(t.scale * u)
+		}
+		step := float64(t.scale * t.cause.shape.Std())
+		q.shifts = append(q.shifts, shift{t.cause, best + step, best - step})
+	}
+	e.memo.quantities[sig] = []*quantity{q}
+	return q
+}
+
+// gather adds up the terms of one cause, in the order in which causes first appear.
+func gather(terms []term) []term {
+	var out []term
+	for _, t := range terms {
+		i := slices.IndexFunc(out, func(o term) bool { return o.cause.key == t.cause.key })
+		if i < 0 {
+			out = append(out, t)
+			continue
+		}
+		out[i].scale += t.scale
+	}
+	return out
+}
+
+// combine computes outs numbers from args by f, at the best values, for every draw, and with each
+// cause one standard deviation up and down. name says everything about f that args do not.
+func (e *engine) combine(name string, outs int, f func(x, out []float64), args ...*quantity) []*quantity {
+	sigs := make([][16]byte, len(args))
+	for i, a := range args {
+		sigs[i] = a.sig
+	}
+	sig := signature("combine|"+name, nil, sigs...)
+	if q, ok := e.recall(sig); ok {
+		return q
+	}
+	x, y := make([]float64, len(args)), make([]float64, outs)
+	result := make([]*quantity, outs)
+	var from origin
+	for i, a := range args {
+		x[i] = a.best
+		from = from.join(a.from)
+	}
+	f(x, y)
+	block := make([]float64, outs*uncertain.N)
+	for o := range result {
+		result[o] = &quantity{best: y[o], from: from, bad: !finite(y[o])}
+		result[o].sig = signature("output", []float64{float64(o)}, sig)
+		result[o].draws = block[o*uncertain.N : (o+1)*uncertain.N]
+	}
+	for k := 0; k < uncertain.N; k++ {
+		for i, a := range args {
+			x[i] = a.at(k)
+		}
+		f(x, y)
+		for o, q := range result {
+			q.draws[k] = y[o]
+			q.bad = q.bad || !finite(y[o])
+		}
+	}
+	e.shift(result, f, args, x, y)
+	e.memo.quantities[sig] = result
+	return result
+}
+
+func (e *engine) shift(result []*quantity, f func(x, out []float64), args []*quantity, x, y []float64) {
+	seen := map[string]bool{}
+	for _, a := range args {
+		for _, s := range a.shifts {
+			c := s.cause
+			if seen[c.key] {
+				continue
+			}
+			seen[c.key] = true
+			for i, b := range args {
+				x[i], _ = b.shifted(c)
+			}
+			f(x, y)
+			up := append([]float64(nil), y...)
+			for i, b := range args {
+				_, x[i] = b.shifted(c)
+			}
+			f(x, y)
+			for o, q := range result {
+				if up[o] != q.best || y[o] != q.best {
+					q.shifts = append(q.shifts, shift{c, up[o], y[o]})
+				}
+			}
+		}
+	}
+}
+
+func originText(o origin) string {
+	s := ""
+	for _, id := range o.used {
+		s += "|" + string(id)
+	}
+	for _, p := range o.restsOn {
+		s += "|?" + p
+	}
+	for _, p := range o.assumed {
+		s += "|~" + p
+	}
+	return s
+}

@@ -1,0 +1,153 @@
+package checks
+
+import (
+	"math"
+
+	"yokebook/checks/limits"
+	"yokebook/measure"
+)
+
+// limitOf is the limit of a key for this build: the default, or what a person picked with a reason.
+func (e *engine) limitOf(key string) *Limit {
+	row, ok := limits.Of(key)
+	if !ok {
+		return nil
+	}
+	l := &Limit{Key: key, Value: row.Value, Unit: row.Unit, Sense: string(row.Sense), Source: row.Source}
+	if row.Sense == limits.Between {
+		l.Upper = &row.Upper
+	}
+	if own, ok := e.build.Limits[key]; ok {
+		if f, ok := own.Value.Float(); ok {
+			l.Value, l.Reason = f, own.Reason
+		}
+		if f, ok := own.Upper.Float(); ok && l.Upper != nil {
+			l.Upper = &f
+		}
+	}
+	return l
+}
+
+// given is a number that the judging goes by, from the same table.
+func given(key string) float64 {
+	row, _ := limits.Of(key)
+	return row.Value
+}
+
+// picked reports a limit that a person chose for this build.
+func (e *engine) picked(key string) bool {
+	_, ok := e.build.Limits[key]
+	return ok
+}
+
+// rounding is how near, as a part of the limit, two numbers tie: what the last bits of a cosine cost.
+const rounding = 1e-9
+
+// meets says for each draw whether the limit is met; a tie meets it. against stands in for the
+// limit's value where that was itself read.
+func meets(q *quantity, l *Limit, against *quantity) []bool {
+	pass := make([]bool, drawCount)
+	for k := range pass {
+		v, edge := q.at(k), l.Value
+		if against != nil {
+			edge = against.at(k)
+		}
+		near := float64(rounding * math.Abs(edge))
+		switch l.Sense {
+		case "min":
+			pass[k] = v >= edge-near
+		case "between":
+			pass[k] = v >= edge-near && v <= *l.Upper+near
+		case "equal":
+			pass[k] = math.Abs(v-edge) <= near
+		default:
+			pass[k] = v <= edge+near
+		}
+	}
+	return pass
+}
+
+// chanceOf is the share of draws that pass.
+func chanceOf(pass []bool) float64 {
+	n := 0
+	for _, ok := range pass {
+		if ok {
+			n++
+		}
+	}
+	return float64(n) / float64(len(pass))
+}
+
+// verdictOf turns a chance into a verdict.
+func verdictOf(chance float64) Verdict {
+	sure := given("verdict.chance")
+	switch {
+	case chance >= sure:
+		return Clear
+	case chance <= 1-sure:
+		return Out
+	}
+	return Unsure
+}
+
+// fill writes a quantity into a finding: value, interval, what it rests on, what decides it.
+func (f *Finding) fill(q *quantity) {
+	if q == nil || q.bad {
+		return
+	}
+	value := q.best
+	low, high := q.interval()
+	f.Value, f.Low, f.High = &value, &low, &high
+	f.Used = q.from.used
+	f.RestsOn = q.from.restsOn
+	f.Assumed = q.from.assumed
+	f.Weakest = weakestOf(q)
+	if sideView(q) {
+		f.Notes = append(f.Notes, Message{Key: MsgSideView})
+	}
+	for _, p := range q.from.assumed {
+		if p == "shaft.phase" || p == "front_shaft.phase" {
+			f.Notes = append(f.Notes, Message{Key: MsgPhaseAssumed})
+			break
+		}
+	}
+}
+
+// weakestOf names the input with the largest share. An input that nobody read comes before any
+// that was: reading it is the first thing to do.
+func weakestOf(q *quantity) *Weakest {
+	list := q.shares()
+	if len(list) == 0 {
+		return nil
+	}
+	pick := list[0]
+	for _, s := range list {
+		if s.assumed {
+			pick = s
+			break
+		}
+	}
+	w := &Weakest{Input: pick.input, Share: pick.part}
+	if pick.reading != "" {
+		id := pick.reading
+		w.Reading = &id
+	}
+	return w
+}
+
+// settle says what would settle an undecided finding: its weakest input.
+func settle(f *Finding, state measure.State, instruments []measure.Instrument) Message {
+	w := f.Weakest
+	if w == nil {
+		return Message{}
+	}
+	for _, in := range instruments {
+		if w.Input == in.ID+".zero" {
+			return Message{MsgZeroAgain, []any{in.ID}}
+		}
+	}
+	if w.Reading == nil {
+		return Message{MsgReadAssumed, []any{w.Input}}
+	}
+	return Message{MsgReadAgain, []any{w.Input, state.String()}}
+}

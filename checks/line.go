@@ -1,0 +1,267 @@
+package checks
+
+import (
+	"fmt"
+	"strings"
+
+	"yokebook/checks/joint"
+	"yokebook/measure"
+)
+
+// part is one axis of the shaft line in one state.
+type part struct {
+	name  string
+	slope *quantity // nil: not read
+	plan  *quantity
+	turn  *quantity // degrees by which its body is turned to the state's newest setup; nil: none
+}
+
+// line is the shaft line in one state, front to rear.
+type line struct {
+	state   measure.State
+	setup   int // the state's newest setup
+	parts   []part
+	phases  []*quantity // one for each shaft between two joints
+	double  []bool      // one for each joint
+	missing []Missing   // slopes not read
+	datums  []Missing   // datum readings that setups can't be compared without
+	older   []int       // setups that were moved to the newest
+	heights []heightOff
+	gearAt  int // index of the gearbox among parts: 0, or the last where the pinion is in front
+	values  *lineValues
+}
+
+type heightOff struct {
+	point string
+	mm    float64
+}
+
+// lineValues are the numbers that a complete line gives.
+type lineValues struct {
+	angles   []*quantity // one for each joint, deg
+	residual *quantity   // of all joints, deg
+	drive    []*quantity // for each shaft: residual between gearbox and it, deg
+	coast    []*quantity // for each shaft: residual between axle and it, deg
+}
+
+// partNames lists the axes of a layout from front to rear.
+func partNames(l measure.Layout) []string {
+	shafts := []string{"shaft"}
+	if l.Shafts == 2 {
+		shafts = []string{"front_shaft", "shaft"}
+	}
+	if l.PinionInFront() {
+		return append(append([]string{"pinion"}, shafts...), "gearbox")
+	}
+	return append(append([]string{"gearbox"}, shafts...), "pinion")
+}
+
+// jointNames lists the joints of a layout from front to rear.
+func jointNames(l measure.Layout) []string {
+	if l.Shafts == 2 {
+		return []string{"front", "centre", "rear"}
+	}
+	return []string{"front", "rear"}
+}
+
+// lineOf reads the shaft line of a state, wound up where the state has a case.
+func (e *engine) lineOf(state measure.State) *line {
+	layout := e.build.Layout
+	names := partNames(layout)
+	ln := &line{state: state, double: make([]bool, len(names)-1)}
+	ln.double[0] = layout.FrontJoint == "double"
+	ln.double[len(ln.double)-1] = layout.RearJoint == "double"
+	if layout.PinionInFront() {
+		ln.gearAt = len(names) - 1
+	}
+	slopes := make([]*taken, len(names))
+	for i, name := range names {
+		t := e.take(name+".slope", state)
+		slopes[i] = t
+		if t == nil {
+			ln.missing = append(ln.missing, Missing{Point: name + ".slope", State: state.Base()})
+			continue
+		}
+		ln.setup = max(ln.setup, t.setup)
+		if t.heightOff > 0 {
+			ln.heights = append(ln.heights, heightOff{name + ".slope", t.heightOff})
+		}
+	}
+	for i, name := range names {
+		p := part{name: name, plan: e.planOf(name, state)}
+		if t := slopes[i]; t != nil {
+			p.slope = t.q
+			p.turn = e.turnTo(ln, t.setup)
+		}
+		if name == "pinion" && p.slope != nil && state.Case != "" {
+			p.slope = e.woundUp(p.slope, state)
+		}
+		ln.parts = append(ln.parts, p)
+		if i > 0 && i < len(names)-1 {
+			ln.phases = append(ln.phases, e.phaseOf(name, state))
+		}
+	}
+	return ln
+}
+
+// turnTo is the turn of the vehicle from an older setup to the line's newest: the difference of
+// datum.slope taken in both. Where one is missing the line can't be put together.
+func (e *engine) turnTo(ln *line, setup int) *quantity {
+	if setup == 0 || setup == ln.setup {
+		return nil
+	}
+	was, is := e.datum(ln.state, setup), e.datum(ln.state, ln.setup)
+	for _, d := range []struct {
+		q     *quantity
+		setup int
+	}{{was, setup}, {is, ln.setup}} {
+		if d.q == nil {
+			ln.datums = appendMissing(ln.datums, Missing{"datum.slope", ln.state.Base(), d.setup})
+		}
+	}
+	if was == nil || is == nil {
+		return nil
+	}
+	if len(ln.older) == 0 || ln.older[len(ln.older)-1] != setup {
+		ln.older = append(ln.older, setup)
+	}
+	return e.combine("turn", 1, func(x, out []float64) { out[0] = x[1] - x[0] }, was, is)[0]
+}
+
+// datum is datum.slope of one setup; nil when it was not read there.
+func (e *engine) datum(state measure.State, setup int) *quantity {
+	var list []measure.Reading
+	for _, r := range e.readings {
+		if r.Point == "datum.slope" && r.Setup == setup && r.State() == state.Base() && !everywhere(r) {
+			list = append(list, r)
+		}
+	}
+	if len(list) == 0 {
+		return nil
+	}
+	point, _ := measure.PointOf("datum.slope")
+	return e.repeats(point, list, 0)
+}
+
+// planOf is the plan angle of a part: as read, else 0 within the default for what nobody read.
+func (e *engine) planOf(name string, state measure.State) *quantity {
+	key := name + ".plan"
+	if t := e.take(key, state); t != nil {
+		return t.q
+	}
+	return e.assume(key, given("assumed."+key))
+}
+
+// phaseOf is the yoke phase of a shaft: as read, else in line within the default.
+func (e *engine) phaseOf(name string, state measure.State) *quantity {
+	key := name + ".phase"
+	if t := e.take(key, state); t != nil {
+		return t.q
+	}
+	return e.assume(key, given("assumed."+key))
+}
+
+func (e *engine) assume(key string, half float64) *quantity {
+	c := &cause{key: "assumed|" + key, shape: rectangular, input: key, assumed: true}
+	return e.number(0, []term{{c, half}}, origin{assumed: []string{key}})
+}
+
+// woundUp turns the pinion by its stated wind-up: under drive the axle housing turns against the
+// wheels, so the pinion's front end rises on a front axle as on a rear axle; on the overrun it drops.
+func (e *engine) woundUp(slope *quantity, state measure.State) *quantity {
+	key, sign := "pinion.windup_drive", 1.0
+	if state.Case == measure.Coast {
+		key, sign = "pinion.windup_coast", -1.0
+	}
+	t := e.take(key, state)
+	if t == nil {
+		return slope
+	}
+	name := fmt.Sprintf("wound up %g", sign)
+	return e.combine(name, 1, func(x, out []float64) { out[0] = x[0] + float64(sign*x[1]) }, slope, t.q)[0]
+}
+
+// complete reports a line of which every slope was read and every setup can be compared.
+func (ln *line) complete() bool { return len(ln.missing) == 0 && len(ln.datums) == 0 }
+
+// args lists slope, plan and turn of the parts from..to, as axis reads them.
+func (ln *line) args(from, to int) []*quantity {
+	var args []*quantity
+	for _, p := range ln.parts[from : to+1] {
+		turn := p.turn
+		if turn == nil {
+			turn = exact(0)
+		}
+		args = append(args, p.slope, p.plan, turn)
+	}
+	return args
+}
+
+func axis(x []float64, i int) joint.Axis {
+	a := joint.AxisOf(x[3*i], x[3*i+1])
+	if x[3*i+2] != 0 {
+		a = a.Pitched(x[3*i+2])
+	}
+	return a
+}
+
+// angle is the working angle of one joint, nil until both its axes can be compared.
+func (e *engine) angle(ln *line, j int) *quantity {
+	if ln.complete() {
+		return e.valuesOf(ln).angles[j]
+	}
+	if ln.parts[j].slope == nil || ln.parts[j+1].slope == nil || len(ln.datums) > 0 {
+		return nil
+	}
+	return e.combine("angle", 1, func(x, out []float64) {
+		out[0] = joint.Angle(axis(x, 0), axis(x, 1))
+	}, ln.args(j, j+1)...)[0]
+}
+
+// valuesOf computes a complete line in one pass over the draws.
+func (e *engine) valuesOf(ln *line) *lineValues {
+	if ln.values != nil {
+		return ln.values
+	}
+	n, joints, shafts := len(ln.parts), len(ln.parts)-1, len(ln.parts)-2
+	chain := joint.Chain{Axes: make([]joint.Axis, n), PhaseDeg: make([]float64, shafts), Double: ln.double}
+	name := fmt.Sprintf("line %v gearbox %d", ln.double, ln.gearAt)
+	args := append(ln.args(0, n-1), ln.phases...)
+	buf := make([]float64, 0, joints)
+	all := e.combine(name, joints+1+2*shafts, func(x, out []float64) {
+		for i := range chain.Axes {
+			chain.Axes[i] = axis(x, i)
+		}
+		copy(chain.PhaseDeg, x[3*n:])
+		copy(out, chain.Angles(buf[:0]))
+		out[joints] = chain.Residual(0, joints-1)
+		for s := 0; s < shafts; s++ {
+			front, rear := chain.Residual(0, s), chain.Residual(s+1, joints-1)
+			if ln.gearAt > 0 {
+				front, rear = rear, front
+			}
+			out[joints+1+s], out[joints+1+shafts+s] = front, rear
+		}
+	}, args...)
+	ln.values = &lineValues{all[:joints], all[joints], all[joints+1 : joints+1+shafts], all[joints+1+shafts:]}
+	return ln.values
+}
+
+func appendMissing(list []Missing, m Missing) []Missing {
+	for _, have := range list {
+		if have == m {
+			return list
+		}
+	}
+	return append(list, m)
+}
+
+// sideView reports whether a quantity rests on plan angles that nobody read.
+func sideView(q *quantity) bool {
+	for _, p := range q.from.assumed {
+		if strings.HasSuffix(p, ".plan") {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,171 @@
+package checks
+
+import (
+	"crypto/sha256"
+	"encoding/binary"
+	"fmt"
+	"math"
+	"slices"
+	"sync"
+
+	"yokebook/checks/uncertain"
+	"yokebook/measure"
+)
+
+// cause is one thing that may be off: a finder's zero in one setup, the placing of one reading, a
+// plan angle that nobody read. Its key names its column of draws, so the same cause used twice
+// moves both uses together.
+type cause struct {
+	key     string
+	shape   uncertain.Shape
+	input   string     // what weakest calls it: a point key or "<instrument>.zero"
+	reading measure.ID // "" when shared by several readings or assumed
+	assumed bool
+}
+
+var (
+	rectangular = uncertain.Shape{Kind: uncertain.Rectangular}
+	normal      = uncertain.Shape{Kind: uncertain.Normal}
+)
+
+func studentT(freedom int) uncertain.Shape {
+	return uncertain.Shape{Kind: uncertain.Student, Freedom: freedom}
+}
+
+func shapeText(s uncertain.Shape) string { return fmt.Sprintf("%d/%d", s.Kind, s.Freedom) }
+
+// shift is the value of a quantity when one cause stands one standard deviation up and down.
+type shift struct {
+	cause    *cause
+	up, down float64
+}
+
+// quantity is a number with its draws and with what it rests on. It never changes once made.
+type quantity struct {
+	best   float64
+	draws  []float64 // nil: exact
+	shifts []shift
+	from   origin
+	sig    [16]byte // same signature, same quantity to the last bit
+	bad    bool     // some draw is not a finite number
+
+	once      sync.Once
+	low, high float64
+}
+
+// origin is what a quantity rests on; all lists are sorted.
+type origin struct {
+	used    []measure.ID
+	restsOn []string // points stated or estimated
+	assumed []string // points not read
+}
+
+func (o origin) join(p origin) origin {
+	return origin{union(o.used, p.used), union(o.restsOn, p.restsOn), union(o.assumed, p.assumed)}
+}
+
+func union[T ~string](a, b []T) []T {
+	if len(b) == 0 {
+		return a
+	}
+	out := slices.Concat(a, b)
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// interval returns the 5 % and 95 % points, widened to hold the best value.
+func (q *quantity) interval() (low, high float64) {
+	q.once.Do(func() {
+		q.low, q.high = q.best, q.best
+		if q.draws != nil {
+			q.low, q.high = uncertain.Interval(q.draws, q.best)
+		}
+	})
+	return q.low, q.high
+}
+
+func (q *quantity) at(k int) float64 {
+	if q.draws == nil {
+		return q.best
+	}
+	return q.draws[k]
+}
+
+// shifted returns the value with cause c up and down; the best value where c plays no part.
+func (q *quantity) shifted(c *cause) (up, down float64) {
+	for _, s := range q.shifts {
+		if s.cause.key == c.key {
+			return s.up, s.down
+		}
+	}
+	return q.best, q.best
+}
+
+// exact is a number without doubt.
+func exact(value float64) *quantity {
+	q := &quantity{best: value}
+	q.sig = signature("exact", []float64{value})
+	return q
+}
+
+// share is one input's part in the variance of a quantity.
+type share struct {
+	input   string
+	reading measure.ID
+	assumed bool
+	part    float64
+}
+
+// shares splits the variance of q over its inputs, largest first. Near a kink, where a value can
+// only grow, the mean of both sides counts, so an input that matters there is never taken for nothing.
+func (q *quantity) shares() []share {
+	var list []share
+	total := 0.0
+	for _, s := range q.shifts {
+		up, down := s.up-q.best, s.down-q.best
+		part := (float64(up*up) + float64(down*down)) / 2
+		if part == 0 {
+			continue
+		}
+		total += part
+		i := slices.IndexFunc(list, func(h share) bool { return h.input == s.cause.input && h.reading == s.cause.reading })
+		if i < 0 {
+			list = append(list, share{s.cause.input, s.cause.reading, s.cause.assumed, 0})
+			i = len(list) - 1
+		}
+		list[i].part += part
+	}
+	for i := range list {
+		list[i].part /= total
+	}
+	slices.SortStableFunc(list, func(a, b share) int {
+		switch {
+		case a.part > b.part:
+			return -1
+		case a.part < b.part:
+			return 1
+		}
+		return 0
+	})
+	return list
+}
+
+// signature names a quantity by everything that it was made from.
+func signature(name string, numbers []float64, parts ...[16]byte) [16]byte {
+	h := sha256.New()
+	h.Write([]byte(name))
+	h.Write([]byte{0})
+	for _, f := range numbers {
+		var b [8]byte
+		binary.LittleEndian.PutUint64(b[:], math.Float64bits(f))
+		h.Write(b[:])
+	}
+	for _, p := range parts {
+		h.Write(p[:])
+	}
+	var sig [16]byte
+	copy(sig[:], h.Sum(nil))
+	return sig
+}
+
+func finite(f float64) bool { return !math.IsNaN(f) && !math.IsInf(f, 0) }

@@ -1,0 +1,120 @@
+package checks
+
+import (
+	"math"
+	"slices"
+
+	"yokebook/measure"
+)
+
+// taken is what the current readings of one point give in one state.
+type taken struct {
+	q         *quantity
+	setup     int     // newest setup it was read in; 0: holds in every setup
+	heightOff float64 // mm between its height and the state's, where that is more than counts as the same
+}
+
+// everywhere reports a reading that holds in every state: taken on the bench, or stated.
+func everywhere(r measure.Reading) bool {
+	return r.Ride == measure.Bench || r.Basis == measure.Stated
+}
+
+// fallback is the order in which other states serve for what hardly changes with the axle: the
+// yokes' phase and the plan angles.
+var fallback = []measure.Ride{measure.AtRide, measure.Droop, measure.Bump}
+
+// take returns what is known of a point in a state, nil when nothing was read.
+func (e *engine) take(key string, state measure.State) *taken {
+	point, ok := measure.PointOf(key)
+	if !ok {
+		return nil
+	}
+	var here, all []measure.Reading
+	for _, r := range e.readings {
+		switch {
+		case r.Point != key:
+		case everywhere(r):
+			all = append(all, r)
+		case r.State() == state.Base():
+			here = append(here, r)
+		}
+	}
+	if len(here) == 0 && len(all) == 0 && keepsItself(point) {
+		here = e.elsewhere(key)
+	}
+	if len(here) > 0 {
+		setup := 0
+		for _, r := range here {
+			setup = max(setup, r.Setup)
+		}
+		here = slices.DeleteFunc(here, func(r measure.Reading) bool { return r.Setup != setup })
+		here, off := e.sameHeight(here, state)
+		return &taken{e.repeats(point, here, off), setup, off}
+	}
+	if len(all) > 0 {
+		return &taken{e.repeats(point, all, 0), 0, 0}
+	}
+	return nil
+}
+
+// keepsItself reports a point that a reading of another state serves for.
+func keepsItself(p measure.Point) bool {
+	return p.Sense == measure.Clockwise || p.Sense == measure.FrontLeft
+}
+
+func (e *engine) elsewhere(key string) []measure.Reading {
+	for _, ride := range fallback {
+		var found []measure.Reading
+		for _, r := range e.readings {
+			if r.Point == key && r.Ride == ride && !everywhere(r) && (len(found) == 0 || r.State() == found[0].State()) {
+				found = append(found, r)
+			}
+		}
+		if len(found) > 0 {
+			return found
+		}
+	}
+	return nil
+}
+
+// stateHeight is the height that a state means as a number: the lower median of those read with
+// its slopes; false when none was.
+func (e *engine) stateHeight(state measure.State) (float64, bool) {
+	var heights []float64
+	for _, r := range e.readings {
+		if h, ok := r.Height.Float(); ok && r.State() == state.Base() && !everywhere(r) {
+			heights = append(heights, h)
+		}
+	}
+	if len(heights) == 0 {
+		return 0, false
+	}
+	slices.Sort(heights)
+	return heights[(len(heights)-1)/2], true
+}
+
+// sameHeight keeps the readings taken at the state's height (or at none). Where there are none of
+// these it keeps those nearest to it and says how far off they are in mm.
+func (e *engine) sameHeight(list []measure.Reading, state measure.State) ([]measure.Reading, float64) {
+	reference, ok := e.stateHeight(state)
+	if !ok {
+		return list, 0
+	}
+	off := func(r measure.Reading) float64 {
+		h, ok := r.Height.Float()
+		if !ok {
+			return 0
+		}
+		return math.Abs(h - reference)
+	}
+	nearest := math.Inf(1)
+	for _, r := range list {
+		nearest = math.Min(nearest, off(r))
+	}
+	same := given("state.height")
+	keep := slices.DeleteFunc(slices.Clone(list), func(r measure.Reading) bool { return off(r) > math.Max(nearest, same) })
+	if nearest <= same {
+		return keep, 0
+	}
+	return keep, nearest
+}
