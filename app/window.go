@@ -10,7 +10,7 @@ import (
 
 	"yokebook/app/cli"
 	"yokebook/app/logbook"
-	"yokebook/app/screen"
+	"yokebook/app/screen/run"
 	"yokebook/app/words"
 )
 
@@ -22,7 +22,7 @@ func window(err io.Writer) int {
 	}
 	home, failed := logbook.Home()
 	if failed == nil {
-		failed = screen.Run(home)
+		failed = run.Window(home)
 	}
 	if failed != nil {
 		fmt.Fprintln(err, words.English.Say("start.failed", failed.Error()))

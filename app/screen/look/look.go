@@ -64,6 +64,12 @@ func (p Palette) Pairs() []Pair {
 	}
 }
 
+// Sizes of running text, by name.
+const (
+	SizeBody    fyne.ThemeSizeName = "yokebook body"
+	SizeHeading fyne.ThemeSizeName = "yokebook heading"
+)
+
 // Theme is the toolkit's theme with our colours and sizes. The zero Theme follows the system's
 // light or dark; Fixed holds one of the two.
 type Theme struct {
@@ -134,10 +140,14 @@ func (t Theme) Size(n fyne.ThemeSizeName) float32 {
 	switch n {
 	case theme.SizeNameText:
 		return 20
+	case SizeBody:
+		return 17
+	case SizeHeading:
+		return 14
 	case theme.SizeNamePadding:
-		return 8
+		return 4
 	case theme.SizeNameInnerPadding:
-		return 16
+		return 8
 	}
 	return theme.DefaultTheme().Size(n)
 }

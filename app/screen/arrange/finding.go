@@ -1,0 +1,63 @@
+package arrange
+
+import "fyne.io/fyne/v2"
+
+// Finding lays out one finding: what it says at the top, its bar, the long text, and the key back.
+type Finding struct {
+	Title   fyne.CanvasObject
+	Mark    fyne.CanvasObject
+	Verdict fyne.CanvasObject
+	Value   fyne.CanvasObject
+	Bar     fyne.CanvasObject // nil where there is no limit or no value
+	Scale   fyne.CanvasObject // words under the bar
+	Body    fyne.CanvasObject
+	Back    fyne.CanvasObject
+}
+
+// MinSize is the least page.
+func (f *Finding) MinSize([]fyne.CanvasObject) fyne.Size { return Least }
+
+// Layout places everything for a page of the given size.
+func (f *Finding) Layout(_ []fyne.CanvasObject, page fyne.Size) {
+	s := For(page)
+	x, y, w, h := s.Margin+3, s.Margin, page.Width-2*s.Margin-6, page.Height-2*s.Margin
+	switch s.Form {
+	case Flat:
+		left := w * 0.42
+		f.top(x, y, left, h-s.Key-s.Gap)
+		place(f.Back, x, y+h-s.Key, min(left, 180), s.Key)
+		place(f.Body, x+left+s.Gap, y, w-left-s.Gap, h)
+		return
+	case Wide:
+		if w > 900 {
+			x, w = (page.Width-900)/2, 900
+		}
+	}
+	used := f.top(x, y, w, 250)
+	foot := y + h - s.Key
+	place(f.Body, x, y+used+8, w, foot-s.Gap-(y+used+8))
+	place(f.Back, x, foot, clamp(w/2, s.Key, 240), s.Key)
+}
+
+// top places all but the body and the key, and returns how high that is.
+func (f *Finding) top(x, y, w, h float32) float32 {
+	const gap = 6
+	start := y
+	place(f.Title, x, y, w, 60)
+	y += 60 + gap
+	place(f.Mark, x, y, 40, 40)
+	place(f.Verdict, x+50, y, w-50, 40)
+	y += 40 + gap
+	value := clamp(h-60-40-60-4*gap, 40, 64)
+	place(f.Value, x, y, w, value)
+	y += value + gap
+	if f.Bar != nil {
+		place(f.Bar, x, y, w, 30)
+		y += 30 + gap
+	}
+	if f.Scale != nil {
+		place(f.Scale, x, y, w, 24)
+		y += 24 + gap
+	}
+	return y - start
+}

@@ -1,0 +1,56 @@
+package arrange
+
+import "fyne.io/fyne/v2"
+
+// Result lays out the page after keeping: what was kept with the key to strike it at the top, what
+// changed below, and at the bottom the way on, far from the key that strikes.
+type Result struct {
+	Kept   fyne.CanvasObject
+	Strike fyne.CanvasObject
+	Head   fyne.CanvasObject // heading of what changed
+	Rows   fyne.CanvasObject
+	Again  fyne.CanvasObject
+	All    fyne.CanvasObject
+	Next   fyne.CanvasObject
+}
+
+// MinSize is the least page.
+func (r *Result) MinSize([]fyne.CanvasObject) fyne.Size { return Least }
+
+// Layout places everything for a page of the given size.
+func (r *Result) Layout(_ []fyne.CanvasObject, page fyne.Size) {
+	s := For(page)
+	x, y, w, h := s.Margin, s.Margin, page.Width-2*s.Margin, page.Height-2*s.Margin
+	const head = 30
+	strike := s.Key + 30
+	if s.Form == Upright {
+		place(r.Kept, x, y, w-strike-s.Gap, s.Key)
+		place(r.Strike, x+w-strike, y, strike, s.Key)
+		next := clamp(h*0.14, s.Key, 140)
+		foot := y + h - next
+		place(r.Next, x, foot, w, next)
+		foot -= s.Gap + s.Key
+		place(r.Again, x, foot, (w-s.Gap)/2, s.Key)
+		place(r.All, x+(w+s.Gap)/2, foot, (w-s.Gap)/2, s.Key)
+		y += s.Key + 8
+		place(r.Head, x, y, w, head)
+		y += head + 4
+		place(r.Rows, x, y, w, foot-s.Gap-y)
+		return
+	}
+	side := clamp(w*0.26, 200, 360)
+	if s.Form == Wide {
+		x, y, w, h = 2*x, 2*y, w-2*x, h-2*y
+	}
+	left := w - side - s.Gap
+	place(r.Kept, x, y, left-strike-s.Gap, s.Key)
+	place(r.Strike, x+left-strike, y, strike, s.Key)
+	place(r.Head, x, y+s.Key+6, left, head)
+	top := y + s.Key + 6 + head + 4
+	place(r.Rows, x, top, left, y+h-top)
+	x += left + s.Gap
+	place(r.All, x, y, side, s.Key)
+	place(r.Again, x, y+s.Key+s.Gap, side, s.Key)
+	next := clamp(h-2*(s.Key+s.Gap), s.Key, 190)
+	place(r.Next, x, y+h-next, side, next)
+}

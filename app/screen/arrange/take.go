@@ -1,0 +1,141 @@
+package arrange
+
+import "fyne.io/fyne/v2"
+
+// Take lays out the keypad page.
+type Take struct {
+	Stand    []fyne.CanvasObject // three keys: how the vehicle stands
+	Picture  fyne.CanvasObject
+	Question fyne.CanvasObject
+	Display  fyne.CanvasObject
+	Digits   [10]fyne.CanvasObject
+	Decimal  fyne.CanvasObject
+	Erase    fyne.CanvasObject
+	More     fyne.CanvasObject
+	Keep     fyne.CanvasObject
+}
+
+// MinSize is the least page.
+func (t *Take) MinSize([]fyne.CanvasObject) fyne.Size { return Least }
+
+// Layout places everything for a page of the given size.
+func (t *Take) Layout(_ []fyne.CanvasObject, page fyne.Size) {
+	s := For(page)
+	switch s.Form {
+	case Upright:
+		t.upright(page, s)
+	case Flat:
+		t.flat(page, s)
+	default:
+		t.wide(page, s)
+	}
+}
+
+// keys returns the twelve keys in the order for so many columns.
+func (t *Take) keys(cols int) []fyne.CanvasObject {
+	d := t.Digits
+	switch cols {
+	case 3:
+		return []fyne.CanvasObject{d[7], d[8], d[9], d[4], d[5], d[6], d[1], d[2], d[3], t.Decimal, d[0], t.Erase}
+	case 4:
+		return []fyne.CanvasObject{d[7], d[8], d[9], t.Erase, d[4], d[5], d[6], t.Decimal, d[1], d[2], d[3], d[0]}
+	}
+	return []fyne.CanvasObject{d[1], d[2], d[3], d[4], d[5], d[6], d[7], d[8], d[9], d[0], t.Decimal, t.Erase}
+}
+
+// leastMiddle is the least room for picture, question and display on an upright page.
+const leastMiddle = 170
+
+// upright picks three or four columns of keys, whichever gives the larger keys, and shares what is
+// left between the keys and the middle.
+func (t *Take) upright(page fyne.Size, s Sizes) {
+	cols, rows, high := 0, 0, float32(0)
+	for _, c := range []int{3, 4} {
+		r := 12 / c
+		w := (page.Width - 2*s.Margin - s.Gap*float32(c-1)) / float32(c)
+		h := (page.Height - 2*s.Margin - s.Gap*float32(r+2) - leastMiddle) / float32(r+2)
+		if cols == 0 || min(w, h) > min(high, (page.Width-2*s.Margin-s.Gap*float32(cols-1))/float32(cols)) {
+			cols, rows, high = c, r, h
+		}
+	}
+	high = clamp(high, min(high, s.Key), max(s.Key, s.Key+(high-s.Key)/3))
+	x, w := s.Margin, page.Width-2*s.Margin
+	y := s.Margin
+	grid(t.Stand, 3, x, y, w, high, s.Gap)
+	y += high + s.Gap
+	bottom := page.Height - s.Margin - high
+	pad := high*float32(rows) + s.Gap*float32(rows-1)
+	top := bottom - s.Gap - pad
+	t.middle(x, y, w, top-s.Gap-y)
+	grid(t.keys(cols), cols, x, top, w, pad, s.Gap)
+	t.bottom(x, bottom, w, high, s, (w-s.Gap*float32(cols-1))/float32(cols))
+}
+
+// bottom places the row of More and Keep; More is one key wide.
+func (t *Take) bottom(x, y, w, h float32, s Sizes, key float32) {
+	place(t.More, x, y, key, h)
+	place(t.Keep, x+key+s.Gap, y, w-key-s.Gap, h)
+}
+
+// middle shares a column between picture, question and display.
+func (t *Take) middle(x, y, w, h float32) {
+	const gap = 6
+	display := clamp(h*0.3, 46, 92)
+	question := clamp(h*0.3, 44, 120)
+	picture := h - display - question - 2*gap
+	place(t.Picture, x, y, w, picture)
+	place(t.Question, x, y+picture+gap, w, question)
+	place(t.Display, x, y+h-display, w, display)
+}
+
+// flat has two rows of six keys, the keys of the stand above them, and Keep on the right.
+func (t *Take) flat(page fyne.Size, s Sizes) {
+	x, y := s.Margin, s.Margin
+	const display = 57
+	high := (page.Height - 2*s.Margin - display - 3*s.Gap) / 3
+	right := clamp(page.Width*0.235, 100, 260)
+	w := page.Width - 2*s.Margin - right - s.Gap
+	key := (w - 5*s.Gap) / 6
+	if key < s.Key {
+		key = s.Key
+		w = 6*key + 5*s.Gap
+		right = page.Width - 2*s.Margin - w - s.Gap
+	}
+	half := (w - s.Gap) / 2
+	place(t.Question, x, y, half+80, display)
+	place(t.Display, x+half+80+s.Gap, y, w-half-80-s.Gap, display)
+	y += display + s.Gap
+	two := 2*key + s.Gap
+	for i, o := range t.Stand {
+		wide := two
+		if i == 2 {
+			wide = key
+		}
+		place(o, x+float32(i)*(two+s.Gap), y, wide, high)
+	}
+	place(t.More, x+w-key, y, key, high)
+	y += high + s.Gap
+	grid(t.keys(6), 6, x, y, w, 2*high+s.Gap, s.Gap)
+	x += w + s.Gap
+	place(t.Picture, x, s.Margin, right, display+s.Gap+high)
+	place(t.Keep, x, y, right, 2*high+s.Gap)
+}
+
+// wide has the picture and the question on the left and the keys on the right.
+func (t *Take) wide(page fyne.Size, s Sizes) {
+	m := s.Margin * 2
+	right := clamp(page.Width*0.36, 3*s.Key+2*s.Gap, 480)
+	left := page.Width - 2*m - right - 2*s.Gap
+	high := clamp((page.Height-2*m-6*s.Gap-90)/6, s.Key, 130)
+	grid(t.Stand, 3, m, m, left, high, s.Gap)
+	y := m + high + s.Gap
+	question := float32(110)
+	place(t.Picture, m, y, left, page.Height-m-y-question-s.Gap)
+	place(t.Question, m, page.Height-m-question, left, question)
+	x := page.Width - m - right
+	pad := 4*high + 3*s.Gap
+	bottom := page.Height - m - high
+	place(t.Display, x, m, right, bottom-2*s.Gap-pad-m)
+	grid(t.keys(3), 3, x, bottom-s.Gap-pad, right, pad, s.Gap)
+	t.bottom(x, bottom, right, high, s, (right-2*s.Gap)/3)
+}

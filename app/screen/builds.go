@@ -1,0 +1,105 @@
+package screen
+
+import (
+	"slices"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"yokebook/app/logbook"
+	"yokebook/app/screen/arrange"
+	"yokebook/app/screen/part"
+	"yokebook/app/screen/sketch"
+	"yokebook/app/screen/start"
+)
+
+// builds is the page of all builds on this device, newest work first.
+func (s *Screen) builds() page {
+	list, err := s.shelf.List()
+	if err != nil {
+		s.err = err
+	}
+	slices.SortStableFunc(list, func(a, b logbook.Listing) int {
+		if c := b.LastWork.Compare(a.LastWork); c != 0 {
+			return c
+		}
+		return strings.Compare(string(b.ID), string(a.ID))
+	})
+	fresh := s.does(func() { s.fresh = start.New() })
+	title := s.lang.Say("screen.builds")
+	switch {
+	case s.failure() != "":
+		title = s.failure()
+	case len(list) == 0:
+		title = s.lang.Say("screen.builds.none")
+	}
+	rows := part.NewRows(len(list), s.sizes, func(i int) fyne.CanvasObject { return s.buildRow(list[i]) })
+	return page{object: s.listPage(title, rows, part.NewWordKey("new", part.Main, s.lang.Say("screen.builds.new"), fresh)), enter: fresh}
+}
+
+func (s *Screen) buildRow(l logbook.Listing) fyne.CanvasObject {
+	title, detail, ink := l.Title, s.lang.Say("screen.builds.row", l.Readings, l.Wanted), part.VerdictInk(l.Worst)
+	if title == "" {
+		title = s.lang.Say("screen.builds.untitled")
+	}
+	if l.Wanted == 0 {
+		detail = s.lang.Say("screen.builds.done", l.Readings)
+	}
+	if l.Worst != "" {
+		detail = s.lang.Verdict(l.Worst) + " · " + detail
+	}
+	if l.Damaged != "" {
+		detail, ink = l.Damaged, part.Risk
+	}
+	face := part.NewRowFace(part.NewMark(l.Worst), part.NewText(title, 15, 22, part.Plain).Bold(), part.NewText(detail, 13, 17, ink))
+	return part.NewKey("build."+string(l.ID), part.Row, face, s.does(func() { s.open(s.shelf.Open(l.ID)) }))
+}
+
+// listPage is a page of rows with its keys; keys to turn over come with it.
+func (s *Screen) listPage(title string, rows *part.Rows, keys ...fyne.CanvasObject) fyne.CanvasObject {
+	head := part.NewText(title, 15, 24, part.Plain).Bold()
+	keys = append(keys,
+		part.NewWordKey("up", part.Ordinary, s.lang.Say("screen.up"), func() { rows.Turn(-1) }),
+		part.NewWordKey("down", part.Ordinary, s.lang.Say("screen.down"), func() { rows.Turn(1) }))
+	lay := &arrange.List{Title: head, Rows: rows, Keys: keys}
+	return container.New(lay, append([]fyne.CanvasObject{head, rows}, keys...)...)
+}
+
+// newBuild is the page that asks the next thing about a build that is being started.
+func (s *Screen) newBuild() page {
+	step, ok := s.fresh.Step()
+	if !ok {
+		return s.askTitle()
+	}
+	q := question{title: s.lang.Say("screen.new." + step.Member)}
+	for _, choice := range step.Choices {
+		q.answers = append(q.answers, answer{
+			name: "answer." + choice, words: s.lang.Say("choice." + step.Member + "." + choice),
+			picture: func(c sketch.Colours) []byte { return sketch.Choice(step.Member, choice, c) },
+			tap: s.does(func() {
+				if s.fresh.Choose(choice) {
+					s.open(s.shelf.New(s.fresh.Title(), s.fresh.Layout()))
+				}
+			}),
+		})
+	}
+	q.answers = append(q.answers, s.back())
+	return s.ask(q)
+}
+
+// askTitle is the one page of a new build where one writes.
+func (s *Screen) askTitle() page {
+	entry := widget.NewEntry()
+	entry.SetText(s.fresh.Title())
+	entry.SetPlaceHolder(s.lang.Say("screen.new.hint"))
+	goOn := s.does(func() { s.fresh.Name(entry.Text) })
+	entry.OnSubmitted = func(string) { goOn() }
+	p := s.ask(question{title: s.lang.Say("screen.new.title"), field: entry, answers: []answer{
+		{name: "go", words: s.lang.Say("screen.new.go"), kind: part.Main, tap: goOn}, s.back(),
+	}})
+	p.focus = entry
+	p.answers = nil
+	return p
+}

@@ -1,0 +1,102 @@
+package screen
+
+import (
+	"math"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"yokebook/app/screen/arrange"
+	"yokebook/app/screen/look"
+	"yokebook/app/screen/part"
+	"yokebook/app/words"
+	"yokebook/checks"
+)
+
+// finding is one finding opened: its value against the limit, what it rests on, what to do.
+func (s *Screen) finding() page {
+	f, ok := s.take.Opened()
+	if !ok {
+		return s.ask(question{title: s.lang.Say("screen.finding.gone"), answers: []answer{s.back()}})
+	}
+	t := s.lang.Finding(f)
+	ink := part.VerdictInk(f.Verdict)
+	lay := &arrange.Finding{
+		Title:   part.NewText(t.Title, 16, 24, part.Plain).Bold(),
+		Mark:    part.NewMark(f.Verdict),
+		Verdict: part.NewText(t.Verdict, 15, 24, ink).Bold(),
+		Value:   part.NewText(s.valueAndLimit(t), 16, 26, part.Plain).Bold(),
+		Body:    s.findingBody(f, t),
+		Back:    s.backKey(),
+	}
+	objects := []fyne.CanvasObject{lay.Title, lay.Mark, lay.Verdict, lay.Value, lay.Body, lay.Back}
+	if scale, ok := scaleOf(f, ink); ok {
+		lay.Bar = part.NewBar(scale)
+		lay.Scale = part.NewText(s.lang.Say("screen.finding.scale", t.Limit), 12, 15, part.Quiet)
+		objects = append(objects, lay.Bar, lay.Scale)
+	}
+	return page{object: container.New(lay, objects...)}
+}
+
+func (s *Screen) valueAndLimit(t words.FindingText) string {
+	text := t.Value + spaced(t.Interval)
+	if t.Limit != "" {
+		if text != "" {
+			text += " · "
+		}
+		text += t.Limit
+	}
+	return text
+}
+
+// scaleOf is the bar of a finding; false where it has no number or no limit.
+func scaleOf(f checks.Finding, ink part.Ink) (part.Scale, bool) {
+	if f.Value == nil || f.Limit == nil {
+		return part.Scale{}, false
+	}
+	sc := part.Scale{Value: *f.Value, Low: *f.Value, High: *f.Value, Limit: f.Limit.Value, Upper: math.NaN(), Sense: f.Limit.Sense, Ink: ink}
+	if f.Low != nil && f.High != nil {
+		sc.Low, sc.High = *f.Low, *f.High
+	}
+	if f.Limit.Upper != nil {
+		sc.Upper = *f.Limit.Upper
+	}
+	return sc, true
+}
+
+// findingBody is the long text: nothing in it can be tapped, so it may scroll.
+func (s *Screen) findingBody(f checks.Finding, t words.FindingText) fyne.CanvasObject {
+	box := container.NewVBox()
+	add := func(heading string, lines ...string) {
+		var said []string
+		for _, l := range lines {
+			if l != "" {
+				said = append(said, l)
+			}
+		}
+		if len(said) == 0 {
+			return
+		}
+		head := widget.NewLabelWithStyle(s.lang.Say(heading), fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
+		head.SizeName = look.SizeHeading
+		box.Add(head)
+		for _, l := range said {
+			label := widget.NewLabel(l)
+			label.Wrapping = fyne.TextWrapWord
+			label.SizeName = look.SizeBody
+			box.Add(label)
+		}
+	}
+	var used []string
+	for _, r := range s.take.Used(f) {
+		used = append(used, s.lang.Say("screen.used", s.lang.Point(r.Point), s.sidedValue(r), s.lang.State(r.State())))
+	}
+	add("screen.finding.do", t.Advice)
+	add("screen.finding.weak", t.Why, t.Chance)
+	add("screen.finding.wants", t.Missing...)
+	add("screen.finding.used", used...)
+	add("screen.finding.know", t.Notes...)
+	add("screen.finding.from", t.Source)
+	return container.NewVScroll(box)
+}

@@ -1,0 +1,79 @@
+package screen
+
+import (
+	"fyne.io/fyne/v2"
+
+	"yokebook/app/screen/take"
+)
+
+// Listen lets a hardware keyboard work the pages: digits and the decimal sign type, Enter goes on,
+// Backspace erases, Escape goes back, left and right move along the route. On a page of big answers
+// a digit picks one, counted from the first.
+func (s *Screen) Listen(c fyne.Canvas) {
+	c.SetOnTypedRune(s.typedRune)
+	c.SetOnTypedKey(func(e *fyne.KeyEvent) { s.typedKey(e.Name) })
+}
+
+func (s *Screen) typedRune(r rune) {
+	digit := int(r - '0')
+	switch {
+	case s.page.redraw != nil && r >= '0' && r <= '9':
+		s.types(func() { s.take.Digit(digit) })
+	case s.page.redraw != nil && (r == '.' || r == ','):
+		s.types(s.take.Decimal)
+	case digit >= 1 && digit <= len(s.page.answers):
+		s.page.answers[digit-1]()
+	}
+}
+
+func (s *Screen) typedKey(name fyne.KeyName) {
+	switch name {
+	case fyne.KeyReturn, fyne.KeyEnter:
+		if s.page.enter != nil {
+			s.page.enter()
+		}
+	case fyne.KeyBackspace:
+		if s.page.redraw != nil {
+			s.types(s.take.Erase)
+		}
+	case fyne.KeyEscape:
+		s.goBack()
+	case fyne.KeyRight:
+		s.along((*take.Model).Later)
+	case fyne.KeyLeft:
+		s.along((*take.Model).Earlier)
+	}
+}
+
+// types changes the half-typed value and redraws no more than the display.
+func (s *Screen) types(change func()) {
+	change()
+	if s.page.redraw != nil {
+		s.page.redraw()
+	}
+}
+
+// along moves along the route from a page that stands for a stop.
+func (s *Screen) along(step func(*take.Model)) {
+	if s.take == nil {
+		return
+	}
+	switch s.take.Page() {
+	case take.Keypad, take.Codes, take.Write, take.Bring, take.Caution, take.Result, take.Done:
+		s.does(func() { step(s.take) })()
+	}
+}
+
+// goBack leaves a page that lies over another.
+func (s *Screen) goBack() {
+	switch {
+	case s.fresh != nil:
+		s.does(func() {
+			if !s.fresh.Back() {
+				s.fresh = nil
+			}
+		})()
+	case s.take != nil:
+		s.does(func() { s.take.Back() })()
+	}
+}

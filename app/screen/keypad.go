@@ -1,0 +1,153 @@
+package screen
+
+import (
+	"strconv"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"yokebook/app/screen/arrange"
+	"yokebook/app/screen/part"
+	"yokebook/app/screen/sketch"
+	"yokebook/app/screen/take"
+	"yokebook/measure"
+)
+
+// keypad is the page where a number is typed: how the vehicle stands, where the tool goes, the
+// question, the display and the keys.
+func (s *Screen) keypad() page {
+	m := s.take
+	stop := m.Stop()
+	keep := s.does(m.Keep)
+	lay := &arrange.Take{
+		Stand:    s.standKeys(),
+		Picture:  s.linePicture(),
+		Decimal:  part.NewWordKey("key.decimal", part.Ordinary, s.decimalSign(), func() { s.types(m.Decimal) }),
+		Erase:    part.NewWordKey("key.erase", part.Ordinary, "⌫", func() { s.types(m.Erase) }),
+		More:     part.NewWordKey("more", part.Standing, s.lang.Say("screen.more"), s.does(m.OpenMore)),
+		Keep:     part.NewKey("keep", part.Main, part.NewText(s.lang.Say("screen.keep"), 24, 40, part.OnIt).Bold().Centred(), keep),
+		Question: nil,
+	}
+	name := s.lang.Point(stop.Point.Key)
+	asked := s.lang.Question(stop.Point)
+	if m.Page() == take.Height {
+		name, asked = s.lang.Say("screen.height.name"), s.lang.Say("screen.type_height")
+		lay.More = part.NewWordKey("back", part.Standing, s.lang.Say("screen.back"), s.goBack)
+	}
+	words := part.NewText(asked, 15, 24, part.Plain).Bold()
+	lay.Question = words
+	number := part.NewText("", 22, 52, part.Plain).Bold().Mono()
+	number.Align = fyne.TextAlignTrailing
+	lay.Display = part.NewField(part.NewEndsFace(s.stopWords(name), number, 0.58))
+	for d := range lay.Digits {
+		lay.Digits[d] = s.digitKey(d)
+	}
+	redraw := func() {
+		number.Say(s.shown())
+		ink, text := part.Plain, asked
+		if failure := s.failure(); failure != "" {
+			ink, text = part.Risk, failure
+		}
+		words.Ink = ink
+		words.Say(text)
+		words.Refresh()
+	}
+	redraw()
+	return page{object: container.New(lay, takeObjects(lay)...), redraw: redraw, enter: keep}
+}
+
+func takeObjects(l *arrange.Take) []fyne.CanvasObject {
+	objects := append([]fyne.CanvasObject{}, l.Stand...)
+	objects = append(objects, l.Picture, l.Question, l.Display)
+	objects = append(objects, l.Digits[:]...)
+	return append(objects, l.Decimal, l.Erase, l.More, l.Keep)
+}
+
+func (s *Screen) digitKey(d int) fyne.CanvasObject {
+	face := part.NewText(strconv.Itoa(d), 24, 44, part.Plain).Bold().Centred()
+	return part.NewKey("key."+strconv.Itoa(d), part.Ordinary, face, func() { s.types(func() { s.take.Digit(d) }) })
+}
+
+func (s *Screen) decimalSign() string {
+	if s.lang.Comma {
+		return ","
+	}
+	return "."
+}
+
+// shown is the number on the display with its unit.
+func (s *Screen) shown() string {
+	text := s.take.Typed().Text(s.lang.Comma)
+	if text == "" {
+		text = "–"
+	}
+	unit := s.lang.Unit(string(s.take.Unit()))
+	if unit == "" || unit == "°" {
+		return text + unit
+	}
+	return text + " " + unit
+}
+
+// stopWords names the stop and says where it is on the route.
+func (s *Screen) stopWords(name string) fyne.CanvasObject {
+	at, of := s.take.Place()
+	below := ""
+	switch taken := s.take.Stop().Taken; {
+	case taken == 1:
+		below = s.lang.Say("screen.once")
+	case taken > 1:
+		below = s.lang.Say("screen.repeat", taken)
+	case at > 0:
+		below = s.lang.Say("screen.place", at, of)
+	}
+	heading := part.NewText(name, 13, 18, part.Plain).Bold()
+	return container.New(halves{}, heading, part.NewText(below, 12, 15, part.Quiet))
+}
+
+// halves puts one thing over another.
+type halves struct{}
+
+func (halves) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) }
+
+func (halves) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	upper := size.Height * 0.6
+	o[0].Resize(fyne.NewSize(size.Width, upper))
+	o[1].Move(fyne.NewPos(0, upper))
+	o[1].Resize(fyne.NewSize(size.Width, size.Height-upper))
+}
+
+// linePicture shows where the tool goes at the stop.
+func (s *Screen) linePicture() *part.Picture {
+	stop := s.take.Stop()
+	scene := sketch.Scene{Point: stop.Point, State: stop.State, Shafts: s.take.Build().Layout.Shafts}
+	return part.NewPicture(func(c sketch.Colours) []byte { return sketch.Line(scene, c) }, s.lang.Say("screen.front"))
+}
+
+// standKeys are the three keys that say how the vehicle stands; each leads to a page that changes it.
+func (s *Screen) standKeys() []fyne.CanvasObject {
+	m := s.take
+	stand, state := m.Stand(), m.Stop().State
+	load := ""
+	if state.Load != "" {
+		load = s.lang.Say("screen.load." + string(state.Load))
+	}
+	height := s.lang.Say("screen.height.none")
+	if !stand.Height.IsZero() {
+		height = s.lang.Entered(measure.Reading{Value: stand.Height, Unit: "mm"})
+	}
+	key := func(name, heading string, tap func(), lines ...string) fyne.CanvasObject {
+		var texts []*part.Text
+		for _, l := range lines {
+			if strings.TrimSpace(l) != "" {
+				texts = append(texts, part.NewText(l, 13, 20, part.Plain).Bold())
+			}
+		}
+		return part.NewKey(name, part.Standing, part.NewStackFace(part.NewText(heading, 12, 14, part.Quiet), texts...), s.does(tap))
+	}
+	return []fyne.CanvasObject{
+		key("stand.state", s.lang.Say("screen.stance"), m.OpenStances, s.lang.Say("screen.stance."+string(state.Ride)), load),
+		key("stand.height", s.lang.Say("screen.height"), m.OpenHeight, height),
+		key("stand.setup", s.lang.Say("screen.setup"), m.OpenSetup, strconv.Itoa(stand.Setup)),
+	}
+}

@@ -1,0 +1,90 @@
+package part
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+)
+
+// NewPictureFace is the face of a key with a picture: beside the words on a wide key, above them on
+// a narrow one.
+func NewPictureFace(picture *Picture, words *Text) fyne.CanvasObject {
+	return container.New(pictureFace{}, picture, words)
+}
+
+type pictureFace struct{}
+
+func (pictureFace) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) }
+
+func (pictureFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	const gap = 8
+	if size.Width > 1.9*size.Height {
+		wide := min(size.Width*0.45, size.Height*2)
+		put(o[0], 0, 0, wide, size.Height)
+		put(o[1], wide+gap, 0, size.Width-wide-gap, size.Height)
+		return
+	}
+	words := min(60, size.Height*0.36)
+	put(o[0], 0, 0, size.Width, size.Height-words-gap)
+	put(o[1], 0, size.Height-words, size.Width, words)
+}
+
+// NewRowFace is the face of a row in a list: a mark, what it is, and what is to say about it.
+func NewRowFace(mark fyne.CanvasObject, title, detail *Text) fyne.CanvasObject {
+	return container.New(rowFace{}, mark, title, detail)
+}
+
+type rowFace struct{}
+
+func (rowFace) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) }
+
+func (rowFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	const mark, gap = 34, 10
+	put(o[0], 0, 0, mark, size.Height)
+	x, w := float32(mark+gap), size.Width-mark-gap
+	title := size.Height * 0.56
+	put(o[1], x, 0, w, title)
+	put(o[2], x, title, w, size.Height-title)
+}
+
+// NewStackFace is a small heading over one or two lines of words.
+func NewStackFace(heading *Text, lines ...*Text) fyne.CanvasObject {
+	objects := []fyne.CanvasObject{heading}
+	for _, l := range lines {
+		objects = append(objects, l)
+	}
+	return container.New(stackFace{}, objects...)
+}
+
+type stackFace struct{}
+
+func (stackFace) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) }
+
+func (stackFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	heading := size.Height * 0.28
+	put(o[0], 0, 0, size.Width, heading)
+	high := (size.Height - heading) / float32(max(1, len(o)-1))
+	for i, line := range o[1:] {
+		put(line, 0, heading+float32(i)*high, size.Width, high)
+	}
+}
+
+// NewEndsFace puts one thing at the left end and another at the right, which gets the share of the width.
+func NewEndsFace(left, right fyne.CanvasObject, share float32) fyne.CanvasObject {
+	return container.New(endsFace{share}, left, right)
+}
+
+type endsFace struct{ share float32 }
+
+func (endsFace) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) }
+
+func (f endsFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	const gap = 8
+	right := size.Width * f.share
+	put(o[0], 0, 0, size.Width-right-gap, size.Height)
+	put(o[1], size.Width-right, 0, right, size.Height)
+}
+
+func put(o fyne.CanvasObject, x, y, w, h float32) {
+	o.Move(fyne.NewPos(x, y))
+	o.Resize(fyne.NewSize(max(w, 0), max(h, 0)))
+}

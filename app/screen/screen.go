@@ -1,0 +1,149 @@
+package screen
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"yokebook/app/logbook"
+	"yokebook/app/screen/arrange"
+	"yokebook/app/screen/start"
+	"yokebook/app/screen/take"
+	"yokebook/app/words"
+	"yokebook/measure"
+)
+
+// Book is an open build, as the screens use it.
+type Book interface {
+	take.Log
+	ID() measure.ID
+	Close() error
+}
+
+// Shelf is the folder of builds, as the screens use it.
+type Shelf interface {
+	List() ([]logbook.Listing, error)
+	New(title string, layout measure.Layout) (Book, error)
+	Open(id measure.ID) (Book, error)
+}
+
+// OnShelf makes a logbook's shelf one that the screens use.
+func OnShelf(s *logbook.Shelf) Shelf { return onShelf{s} }
+
+type onShelf struct{ *logbook.Shelf }
+
+func (s onShelf) New(title string, layout measure.Layout) (Book, error) {
+	b, err := s.Shelf.New(title, layout)
+	if err != nil {
+		return nil, err
+	}
+	return b, nil
+}
+
+func (s onShelf) Open(id measure.ID) (Book, error) {
+	b, err := s.Shelf.Open(id)
+	if err != nil {
+		return nil, err
+	}
+	return b, nil
+}
+
+// Screen is everything in the window. It shows one page at a time.
+type Screen struct {
+	lang  *words.Language
+	shelf Shelf
+	host  *fyne.Container
+
+	fresh *start.Model // a build that is being started; nil: none
+	book  Book         // the open build; nil: the list of builds is shown
+	take  *take.Model
+	err   error
+
+	page page
+}
+
+// page is what is shown now and how the keyboard works on it.
+type page struct {
+	object  fyne.CanvasObject
+	redraw  func()   // after digits were typed; nil on pages without a keypad
+	enter   func()   // the key that goes on; nil where there is none
+	answers []func() // big answers, picked by a digit of the keyboard
+	focus   fyne.Focusable
+}
+
+// New returns the screens on a shelf of builds, in a language.
+func New(shelf Shelf, lang *words.Language) *Screen {
+	s := &Screen{lang: lang, shelf: shelf, host: container.NewStack()}
+	s.show()
+	return s
+}
+
+// Content is what the window holds.
+func (s *Screen) Content() fyne.CanvasObject { return s.host }
+
+// Close closes the open build. What was kept is on the disk already.
+func (s *Screen) Close() error {
+	if s.book == nil {
+		return nil
+	}
+	err := s.book.Close()
+	s.book, s.take = nil, nil
+	return err
+}
+
+// show builds the page of the present state.
+func (s *Screen) show() {
+	switch {
+	case s.fresh != nil:
+		s.page = s.newBuild()
+	case s.take != nil:
+		s.page = s.takePage()
+	default:
+		s.page = s.builds()
+	}
+	s.host.Objects = []fyne.CanvasObject{s.page.object}
+	s.host.Refresh()
+	if c := fyne.CurrentApp().Driver().CanvasForObject(s.host); c != nil && s.page.focus != nil {
+		c.Focus(s.page.focus)
+	} else if c != nil {
+		c.Unfocus()
+	}
+}
+
+// does returns a handler that changes the state and shows it.
+func (s *Screen) does(change func()) func() {
+	return func() {
+		s.err = nil
+		change()
+		s.show()
+	}
+}
+
+// sizes are the sizes of keys for the page as it is now.
+func (s *Screen) sizes() arrange.Sizes { return arrange.For(s.host.Size()) }
+
+// open shows the Take screen of a build.
+func (s *Screen) open(b Book, err error) {
+	if err != nil {
+		s.err = err
+		return
+	}
+	s.fresh, s.book, s.take = nil, b, take.New(b)
+}
+
+// leave closes the build and shows the list.
+func (s *Screen) leave() { s.err = s.Close() }
+
+// failure is the line for what could not be done; "" when all went well.
+func (s *Screen) failure() string {
+	err := s.err
+	if err == nil && s.take != nil {
+		err = s.take.Error()
+	}
+	switch {
+	case err == nil:
+		return ""
+	case err == take.ErrNothingTyped:
+		return s.lang.Say("screen.type_first")
+	}
+	return s.lang.Say("screen.error", err.Error())
+}

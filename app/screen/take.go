@@ -1,0 +1,44 @@
+package screen
+
+import (
+	"yokebook/app/screen/take"
+)
+
+// takePage builds the page that the model is at.
+func (s *Screen) takePage() page {
+	switch s.take.Page() {
+	case take.Keypad, take.Height:
+		return s.keypad()
+	case take.Codes:
+		return s.codes()
+	case take.Write:
+		return s.write()
+	case take.Sides:
+		return s.sides()
+	case take.Doubts:
+		return s.doubts()
+	case take.Result:
+		return s.result()
+	case take.Done:
+		return s.done()
+	case take.Bring:
+		return s.bring()
+	case take.Caution:
+		return s.caution()
+	case take.Stances:
+		return s.stances()
+	case take.Setup:
+		return s.setup()
+	case take.Skips:
+		return s.skips()
+	case take.Tools:
+		return s.tools()
+	case take.Route:
+		return s.route()
+	case take.Findings:
+		return s.findings()
+	case take.Finding:
+		return s.finding()
+	}
+	return s.more()
+}

@@ -1,0 +1,172 @@
+package take
+
+import (
+	"errors"
+
+	"yokebook/app/logbook"
+	"yokebook/measure"
+)
+
+// ErrNothingTyped is the error of Keep while the display is empty.
+var ErrNothingTyped = errors.New("nothing was typed yet; read the tool and type what it shows")
+
+// Keep takes what was typed: it asks for the side where there is one, asks back where something
+// looks wrong, and else keeps the reading. On the page Height it sets the height.
+func (m *Model) Keep() {
+	switch m.page {
+	case Height:
+		m.stand.Height, _ = m.height.Value(false)
+		m.Back()
+		return
+	case Keypad:
+	default:
+		return
+	}
+	v, ok := m.typed.Value(false)
+	if !ok {
+		m.err = ErrNothingTyped
+		return
+	}
+	if m.stop.Point.Sense != measure.Unsigned && !m.typed.zero() {
+		m.open(Sides)
+		return
+	}
+	m.submit(v)
+}
+
+// Side answers the page Sides: positive is the side that the point's sense names.
+func (m *Model) Side(positive bool) {
+	if v, ok := m.typed.Value(!positive); ok && m.page == Sides {
+		m.submit(v)
+	}
+}
+
+// Answer answers the page Codes.
+func (m *Model) Answer(code int) {
+	if v, err := measure.FloatValue(float64(code)); err == nil && m.page == Codes {
+		m.submit(v)
+	}
+}
+
+// Wrote answers the page Write with a text.
+func (m *Model) Wrote(text string) {
+	if m.page != Write {
+		return
+	}
+	if text == "" {
+		m.err = ErrNothingTyped
+		return
+	}
+	m.submit(measure.TextValue(text))
+}
+
+// submit asks back about an entry, or keeps it.
+func (m *Model) submit(v measure.Value) {
+	p := m.stop.Point
+	e := logbook.Entry{Point: p.Key, Value: v, Unit: m.unitOf(p.Quantity), State: m.stop.State,
+		Setup: m.stand.Setup, Instrument: m.Tool()}
+	if m.stop.State.Ride != measure.Bench {
+		e.Height = m.stand.Height
+	}
+	m.entry = e
+	if m.doubts = m.log.Doubts(e); len(m.doubts) > 0 {
+		m.open(Doubts)
+		return
+	}
+	m.keep()
+}
+
+// Doubts are what the page Doubts asks back about, the first one first.
+func (m *Model) Doubts() []logbook.Doubt { return m.doubts }
+
+// KeepAllTheSame answers the first doubt: the vehicle really is like that.
+func (m *Model) KeepAllTheSame() {
+	if m.page != Doubts {
+		return
+	}
+	if m.doubts = m.doubts[1:]; len(m.doubts) == 0 {
+		m.keep()
+	}
+}
+
+// LookAgain answers a doubt by going back to the stop. What was typed stays.
+func (m *Model) LookAgain() { m.show(m.pageOf(m.stop)) }
+
+// keep writes the entry that waits. When the logbook refuses it the stop is shown again with the
+// reason, and what was typed stays.
+func (m *Model) keep() {
+	change, err := m.log.Keep(m.entry)
+	if err != nil {
+		m.show(m.pageOf(m.stop))
+		m.err = err
+		return
+	}
+	m.kept = &Kept{Reading: m.reading(change.Reading), Change: change}
+	if m.entry.Point == "hub.height" {
+		m.noteHeight()
+	}
+	m.typed = Typed{}
+	m.show(Result)
+}
+
+// noteHeight takes a hub height that was just read as the height of what follows.
+func (m *Model) noteHeight() {
+	if mm, ok := m.kept.Reading.Number(); ok && m.stop.State == m.stand.State {
+		if v, err := measure.FloatValue(mm); err == nil {
+			m.stand.Height = v
+		}
+	}
+}
+
+// reading finds a reading of the build.
+func (m *Model) reading(id measure.ID) measure.Reading {
+	for _, r := range m.log.Build().Readings {
+		if r.ID == id {
+			return r
+		}
+	}
+	return measure.Reading{}
+}
+
+// StrikeLast takes the newest reading out of use, with the reason. It stays in the build, struck.
+func (m *Model) StrikeLast(reason string) {
+	if m.kept == nil || m.kept.Struck {
+		return
+	}
+	change, err := m.log.Strike(m.kept.Reading.ID, reason)
+	if err != nil {
+		m.err = err
+		return
+	}
+	m.err = nil
+	m.kept.Change, m.kept.Struck = change, true
+}
+
+// OpenLast shows the result page of the newest reading.
+func (m *Model) OpenLast() {
+	if m.kept != nil {
+		m.show(Result)
+	}
+}
+
+// Again takes another reading at the stop of the newest one. Repeats are welcome: they are counted.
+func (m *Model) Again() {
+	if m.kept == nil {
+		return
+	}
+	if s, ok := m.find(m.kept.Reading.Point, m.kept.Reading.State()); ok {
+		m.Go(s)
+	}
+}
+
+// Skip leaves the stop out, with the reason, and goes on.
+func (m *Model) Skip(reason string) {
+	change, err := m.log.Skip(m.stop.Point.Key, m.stop.State, reason)
+	if err != nil {
+		m.show(m.pageOf(m.stop))
+		m.err = err
+		return
+	}
+	m.typed = Typed{}
+	m.goOn(change)
+}

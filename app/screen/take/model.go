@@ -1,0 +1,157 @@
+package take
+
+import (
+	"yokebook/app/logbook"
+	"yokebook/checks"
+	"yokebook/measure"
+	"yokebook/measure/route"
+)
+
+// Log is what the model asks of an open build.
+type Log interface {
+	Build() *measure.Build
+	Findings() []checks.Finding
+	Stops() []route.Stop
+	Next() (route.Stop, bool)
+	Standing() (measure.State, int, measure.Value)
+	NextSetup() int
+	Doubts(logbook.Entry) []logbook.Doubt
+	Keep(logbook.Entry) (logbook.Change, error)
+	Strike(reading measure.ID, reason string) (logbook.Change, error)
+	Skip(point string, state measure.State, reason string) (logbook.Change, error)
+}
+
+// Page is one of the pages that the Take screen shows.
+type Page string
+
+// The pages. Those that ask hold nothing but big answers.
+const (
+	Keypad   Page = "keypad"   // type a number
+	Codes    Page = "codes"    // one of a few answers, or yes and no
+	Write    Page = "write"    // a text that stands on a part
+	Sides    Page = "sides"    // which end is high, which side …
+	Doubts   Page = "doubts"   // asks back before keeping
+	Result   Page = "result"   // what was kept and what it changed
+	Done     Page = "done"     // every stop is done
+	Bring    Page = "bring"    // the next stop wants the vehicle to stand another way
+	Caution  Page = "caution"  // what can hurt, before the first stop under the vehicle
+	Stances  Page = "stances"  // how the vehicle stands
+	Height   Page = "height"   // hub to arch, typed
+	Setup    Page = "setup"    // was it moved?
+	More     Page = "more"     // everything else
+	Skips    Page = "skips"    // why a stop is left out
+	Tools    Page = "tools"    // what one reads with
+	Route    Page = "route"    // all stops
+	Findings Page = "findings" // all findings
+	Finding  Page = "finding"  // one of them
+)
+
+// Stand is how the vehicle stands.
+type Stand struct {
+	State  measure.State
+	Setup  int
+	Height measure.Value // mm, hub centre to arch edge; may be absent
+}
+
+// Kept is the newest reading and what it changed.
+type Kept struct {
+	Reading measure.Reading
+	Change  logbook.Change
+	Struck  bool
+}
+
+// Model is the state of the Take screen. Its methods are called from one goroutine.
+type Model struct {
+	log    Log
+	page   Page
+	under  []Page // pages that Back returns to
+	stop   route.Stop
+	typed  Typed
+	height Typed
+	stand  Stand
+	warned map[string]bool // cautions that were shown, by caution, setup and state
+	entry  logbook.Entry   // waits for an answer on the page Sides or Doubts
+	doubts []logbook.Doubt
+	kept   *Kept
+	opened string // key of the finding on the page Finding
+	units  map[measure.Quantity]measure.Unit
+	tools  map[measure.Quantity]string
+	err    error
+}
+
+// New returns the model of an open build, at the stop where work goes on.
+func New(log Log) *Model {
+	m := &Model{log: log, warned: map[string]bool{}, units: map[measure.Quantity]measure.Unit{}, tools: map[measure.Quantity]string{}}
+	m.stand.State, m.stand.Setup, m.stand.Height = log.Standing()
+	next, more := log.Next()
+	m.goOn(logbook.Change{Next: next, More: more})
+	return m
+}
+
+// Page says which page is to be shown.
+func (m *Model) Page() Page { return m.page }
+
+// Stop is the stop of the route that one is at.
+func (m *Model) Stop() route.Stop { return m.stop }
+
+// Stand says how the vehicle stands.
+func (m *Model) Stand() Stand { return m.stand }
+
+// Build is the build as it is now.
+func (m *Model) Build() *measure.Build { return m.log.Build() }
+
+// Error is why the last thing could not be done; nil when it could.
+func (m *Model) Error() error { return m.err }
+
+// Kept is the newest reading of this device's work; nil before the first.
+func (m *Model) Kept() *Kept { return m.kept }
+
+// open shows a page that Back leaves again.
+func (m *Model) open(p Page) {
+	m.err = nil
+	if m.page != p {
+		m.under = append(m.under, m.page)
+		m.page = p
+	}
+}
+
+// show shows a page that stands for itself.
+func (m *Model) show(p Page) { m.err, m.under, m.page = nil, nil, p }
+
+// Back leaves a page that was opened over another. It reports false where there is none to go back to.
+func (m *Model) Back() bool {
+	m.err = nil
+	if len(m.under) == 0 {
+		return false
+	}
+	m.page = m.under[len(m.under)-1]
+	m.under = m.under[:len(m.under)-1]
+	return true
+}
+
+// OpenMore shows what else one can do at a stop.
+func (m *Model) OpenMore() { m.open(More) }
+
+// OpenStances shows the ways in which the vehicle can stand.
+func (m *Model) OpenStances() { m.open(Stances) }
+
+// OpenSetup asks whether the vehicle was moved.
+func (m *Model) OpenSetup() { m.open(Setup) }
+
+// OpenSkips asks why the stop is left out.
+func (m *Model) OpenSkips() { m.open(Skips) }
+
+// OpenTools asks what one reads with.
+func (m *Model) OpenTools() { m.open(Tools) }
+
+// OpenRoute shows all stops.
+func (m *Model) OpenRoute() { m.open(Route) }
+
+// OpenFindings shows all findings.
+func (m *Model) OpenFindings() { m.open(Findings) }
+
+// OpenHeight shows the keypad for the height.
+func (m *Model) OpenHeight() {
+	m.height = Typed{}
+	m.open(Height)
+}

@@ -1,0 +1,25 @@
+package screen
+
+import (
+	"fyne.io/fyne/v2"
+
+	"yokebook/app/screen/look"
+	"yokebook/app/words"
+)
+
+// first is the size of a new window on a desktop: that of a common phone, which also fits a laptop.
+var first = fyne.NewSize(411, 914)
+
+// Open makes the window of the program. The caller shows it and closes the screen when the window
+// is gone.
+func Open(a fyne.App, shelf Shelf, lang *words.Language) (fyne.Window, *Screen) {
+	a.Settings().SetTheme(look.Theme{})
+	w := a.NewWindow(lang.Say("screen.title"))
+	w.SetPadded(false)
+	s := New(shelf, lang)
+	w.SetContent(s.Content())
+	w.Resize(first)
+	s.Listen(w.Canvas())
+	a.Driver().SetDisableScreenBlanking(true)
+	return w, s
+}
