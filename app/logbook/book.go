@@ -28,12 +28,11 @@ type Book struct {
 	stops  []route.Stop
 	aside  []store.Aside
 	seal   document.Seal
-	told   func(*Book) // called after each change, so that the list of builds stays right
 	closed bool
 }
 
 func newBook(src Sources, k keeper, b *measure.Build) *Book {
-	book := &Book{src: src, keeper: k}
+	book := &Book{src: src, keeper: k, seal: document.Whole}
 	book.show(b)
 	return book
 }
@@ -42,10 +41,7 @@ func newBook(src Sources, k keeper, b *measure.Build) *Book {
 func (b *Book) show(next *measure.Build) {
 	b.build = next
 	b.result = b.src.run(next, b.result)
-	b.stops = route.Stops(next)
-	if b.told != nil {
-		b.told(b)
-	}
+	b.stops = route.StopsBy(next, document.Hash)
 }
 
 // ID names the build.
@@ -99,6 +95,7 @@ func (b *Book) commit(next *measure.Build, add ...store.Record) (Change, error) 
 		return Change{}, err
 	}
 	before := b.result.Findings
+	b.seal = document.Whole // what is kept is kept with its checksum
 	b.show(kept)
 	return compare(before, b.result.Findings), nil
 }

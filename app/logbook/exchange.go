@@ -50,12 +50,6 @@ func (s *Shelf) importNew(b *measure.Build) (measure.ID, merge.Report, error) {
 
 // Export returns a build as a build file, also while it is open.
 func (s *Shelf) Export(id measure.ID) ([]byte, error) {
-	s.mu.Lock()
-	shown, open := s.shown[id]
-	s.mu.Unlock()
-	if open {
-		return document.Write(shown.build)
-	}
 	b, _, err := s.store.Peek(id)
 	if err != nil {
 		return nil, err

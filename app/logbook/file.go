@@ -66,9 +66,7 @@ func NewFile(path, title string, layout measure.Layout, src Sources) (*Book, err
 	if err != nil {
 		return nil, fileError(path, err)
 	}
-	book := newBook(src, &buildFile{path: full}, b)
-	book.seal = document.Whole
-	return book, nil
+	return newBook(src, &buildFile{path: full}, b), nil
 }
 
 // Save writes the build as it is. Only a new build file needs it, when nothing was kept in it.

@@ -82,11 +82,11 @@ func (b *Book) UndoLast(reason string) (Change, error) {
 func (b *Book) Skip(point string, state measure.State, reason string) (Change, error) {
 	s := measure.Skip{ID: b.src.NewID(), Point: point, Ride: state.Ride, Load: state.Load,
 		Reason: strings.TrimSpace(reason), At: b.src.at(), Device: b.src.Device}
-	next := *b.build
-	next.Skips = insert(b.build.Skips, s, func(s measure.Skip) measure.ID { return s.ID })
-	if err := (&measure.Build{ID: next.ID, Layout: next.Layout, Skips: []measure.Skip{s}}).Validate(); err != nil {
+	if err := s.Validate(); err != nil {
 		return Change{}, err
 	}
+	next := *b.build
+	next.Skips = insert(b.build.Skips, s, func(s measure.Skip) measure.ID { return s.ID })
 	c, err := b.commit(&next, store.OfSkip(s))
 	if err != nil {
 		return Change{}, err
@@ -104,7 +104,7 @@ func (b *Book) reading(e Entry) (measure.Reading, error) {
 		Instrument: e.Instrument, Way: e.Way, Lay: e.Lay, Tag: e.Tag, Note: e.Note,
 		At: b.src.at(), Device: b.src.Device, Replaces: e.Replaces,
 	}
-	if err := r.Validate(b.build.Instruments); err != nil {
+	if err := r.Validate(b.build.KnownInstruments()); err != nil {
 		return measure.Reading{}, err
 	}
 	if e.Replaces == "" {

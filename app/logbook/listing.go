@@ -14,14 +14,9 @@ import (
 func summarise(b *measure.Build, findings []checks.Finding, stops []route.Stop) store.Row {
 	worst, counts := Worst(findings)
 	row := store.Row{Title: b.Title, Readings: len(b.CurrentReadings(document.Hash)),
-		LastWork: lastWork(b), Worst: string(worst), Counts: map[string]int{}}
+		LastWork: lastWork(b), Wanted: route.Wanted(stops), Worst: string(worst), Counts: map[string]int{}}
 	for verdict, n := range counts {
 		row.Counts[string(verdict)] = n
-	}
-	for _, s := range stops {
-		if !s.Done() && !s.Point.Optional {
-			row.Wanted++
-		}
 	}
 	return row
 }

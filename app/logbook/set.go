@@ -24,7 +24,12 @@ func (b *Book) Set(field string, value json.RawMessage) (Change, error) {
 	}
 	h := measure.Head{
 		ID: b.src.NewID(), Field: field, Value: body, Clock: nextClock(b.build.Heads, b.src.Now()),
-		At: b.src.at(), Device: b.src.Device, Replaces: headOf(b.build.Heads, field),
+		At: b.src.at(), Device: b.src.Device, Replaces: inForce(b.build, field),
+	}
+	if claims, err := document.Claims(h); err != nil {
+		return Change{}, fmt.Errorf("%.60s: %w", field, err)
+	} else if len(claims) == 0 {
+		return Change{}, fmt.Errorf("%.60q is not a field; use title, note, layout.…, instruments.… or limits.…", field)
 	}
 	next, err := withHead(b.build, h)
 	if err != nil {
@@ -74,22 +79,13 @@ func nextClock(heads []measure.Head, now time.Time) measure.Clock {
 	return measure.Clock{MS: last.MS, N: last.N + 1}
 }
 
-// headOf returns the id of the head of a field that is in force: of those that none replaces, the
-// one with the latest stamp; empty when there is none.
-func headOf(heads []measure.Head, field string) measure.ID {
-	replaced := map[measure.ID]bool{}
-	for _, h := range heads {
-		if h.Replaces != "" {
-			replaced[h.Replaces] = true
-		}
+// inForce returns the id of the head that decides a field now; empty when nothing speaks of it.
+func inForce(b *measure.Build, field string) measure.ID {
+	heads := document.InForce(b, field)
+	if len(heads) == 0 {
+		return ""
 	}
-	var best measure.Head
-	for _, h := range heads {
-		if h.Field == field && !replaced[h.ID] && (best.ID == "" || !h.Clock.Less(best.Clock)) {
-			best = h
-		}
-	}
-	return best.ID
+	return heads[len(heads)-1].ID
 }
 
 // newBuild makes a build whose title and layout stand in heads, so that they merge member by member.

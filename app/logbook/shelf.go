@@ -4,6 +4,7 @@ import (
 	"sync"
 
 	"yokebook/measure"
+	"yokebook/measure/document"
 	"yokebook/measure/route"
 	"yokebook/measure/store"
 )
@@ -13,15 +14,8 @@ type Shelf struct {
 	src   Sources
 	store *store.Store
 
-	mu    sync.Mutex // guards the two below
-	open  map[measure.ID]*Book
-	shown map[measure.ID]snapshot // what each open book shows now
-}
-
-// snapshot is what an open book shows, for the list of builds.
-type snapshot struct {
-	build *measure.Build
-	row   store.Row
+	mu   sync.Mutex // guards open
+	open map[measure.ID]*Book
 }
 
 // OpenShelf opens the folder of builds, which is made when it is missing. Home says which one it
@@ -37,7 +31,7 @@ func OpenShelf(dir string, src Sources) (*Shelf, error) {
 			return nil, err
 		}
 	}
-	return &Shelf{src: src, store: st, open: map[measure.ID]*Book{}, shown: map[measure.ID]snapshot{}}, nil
+	return &Shelf{src: src, store: st, open: map[measure.ID]*Book{}}, nil
 }
 
 // Device returns the id that this device puts into its records.
@@ -47,21 +41,15 @@ func (s *Shelf) Device() measure.ID { return s.src.Device }
 // in other processes.
 func (s *Shelf) List() ([]Listing, error) {
 	rows, err := s.store.Index(func(b *measure.Build) store.Row {
-		return summarise(b, s.src.run(b, nil).Findings, route.Stops(b))
+		return summarise(b, s.src.run(b, nil).Findings, route.StopsBy(b, document.Hash))
 	})
 	if err != nil {
 		return nil, err
 	}
-	s.mu.Lock()
-	defer s.mu.Unlock()
 	out := make([]Listing, len(rows))
 	for i, row := range rows {
-		shown, open := s.shown[row.ID]
-		if open {
-			row = shown.row
-		}
 		out[i] = listing(row)
-		out[i].Open = open
+		out[i].Open = s.opened(row.ID) != nil
 	}
 	return out, nil
 }
@@ -109,26 +97,17 @@ func (s *Shelf) Close() error {
 	return first
 }
 
-// shelve makes the Book of an opened file and keeps its row in the list right.
+// shelve makes the Book of an opened file.
 func (s *Shelf) shelve(f *store.File, b *measure.Build, aside []store.Aside) *Book {
 	book := newBook(s.src, shelved{File: f, shelf: s, id: b.ID}, b)
 	book.aside = aside
-	book.told = s.show
 	s.mu.Lock()
+	defer s.mu.Unlock()
 	s.open[b.ID] = book
-	s.mu.Unlock()
-	s.show(book)
 	return book
 }
 
-func (s *Shelf) show(b *Book) {
-	row := summarise(b.build, b.result.Findings, b.stops)
-	row.ID, row.Aside = b.build.ID, len(b.aside)
-	s.mu.Lock()
-	s.shown[b.build.ID] = snapshot{build: b.build, row: row}
-	s.mu.Unlock()
-}
-
+// opened returns the open book of a build, nil when it is not open on this shelf.
 func (s *Shelf) opened(id measure.ID) *Book {
 	s.mu.Lock()
 	defer s.mu.Unlock()
@@ -154,7 +133,6 @@ func (k shelved) keep(next *measure.Build, add []store.Record) (*measure.Build, 
 func (k shelved) Close() error {
 	k.shelf.mu.Lock()
 	delete(k.shelf.open, k.id)
-	delete(k.shelf.shown, k.id)
 	k.shelf.mu.Unlock()
 	return k.File.Close()
 }
