@@ -237,7 +237,7 @@ func (e *engine) judgeMost(f *Finding, q, allowed *quantity) {
 		f.Missing = nil
 		f.Advice = Message{Key: MsgOtherJoint}
 	case len(f.Missing) > 0:
-		f.Verdict = Waiting
+		f.Verdict, f.Chance = Waiting, nil
 		return
 	case f.Verdict == Unsure:
 		f.Advice = settle(f, measure.State{}, e.build.Instruments)

@@ -115,6 +115,20 @@ func gather(terms []term) []term {
 // combine computes outs numbers from args by f, at the best values, for every draw, and with each
 // cause one standard deviation up and down. name says everything about f that args do not.
 func (e *engine) combine(name string, outs int, f func(x, out []float64), args ...*quantity) []*quantity {
+	all := make([]int, len(args))
+	for i := range all {
+		all[i] = i
+	}
+	uses := make([][]int, outs)
+	for o := range uses {
+		uses[o] = all
+	}
+	return e.combineEach(name, uses, f, args...)
+}
+
+// combineEach is combine for outputs that each rest on some of the args only: uses[o] lists them.
+func (e *engine) combineEach(name string, uses [][]int, f func(x, out []float64), args ...*quantity) []*quantity {
+	outs := len(uses)
 	sigs := make([][16]byte, len(args))
 	for i, a := range args {
 		sigs[i] = a.sig
@@ -125,15 +139,16 @@ func (e *engine) combine(name string, outs int, f func(x, out []float64), args .
 	}
 	x, y := make([]float64, len(args)), make([]float64, outs)
 	result := make([]*quantity, outs)
-	var from origin
 	for i, a := range args {
 		x[i] = a.best
-		from = from.join(a.from)
 	}
 	f(x, y)
 	block := make([]float64, outs*uncertain.N)
 	for o := range result {
-		result[o] = &quantity{best: y[o], from: from, bad: !finite(y[o])}
+		result[o] = &quantity{best: y[o], bad: !finite(y[o])}
+		for _, i := range uses[o] {
+			result[o].from = result[o].from.join(args[i].from)
+		}
 		result[o].sig = signature("output", []float64{float64(o)}, sig)
 		result[o].draws = block[o*uncertain.N : (o+1)*uncertain.N]
 	}

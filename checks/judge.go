@@ -149,5 +149,5 @@ func settle(f *Finding, state measure.State, instruments []measure.Instrument) M
 	if w.Reading == nil {
 		return Message{MsgReadAssumed, []any{w.Input}}
 	}
-	return Message{MsgReadAgain, []any{w.Input, state.String()}}
+	return Message{MsgReadAgain, []any{w.Input, state.Base().String()}}
 }

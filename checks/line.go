@@ -2,6 +2,7 @@ package checks
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"yokebook/checks/joint"
@@ -228,7 +229,7 @@ func (e *engine) valuesOf(ln *line) *lineValues {
 	name := fmt.Sprintf("line %v gearbox %d", ln.double, ln.gearAt)
 	args := append(ln.args(0, n-1), ln.phases...)
 	buf := make([]float64, 0, joints)
-	all := e.combine(name, joints+1+2*shafts, func(x, out []float64) {
+	all := e.combineEach(name, ln.uses(), func(x, out []float64) {
 		for i := range chain.Axes {
 			chain.Axes[i] = axis(x, i)
 		}
@@ -245,6 +246,50 @@ func (e *engine) valuesOf(ln *line) *lineValues {
 	}, args...)
 	ln.values = &lineValues{all[:joints], all[joints], all[joints+1 : joints+1+shafts], all[joints+1+shafts:]}
 	return ln.values
+}
+
+// uses lists for each number of valuesOf the args that it rests on: slope, plan and turn of the parts
+// that meet in its joints, and the phases of the shafts between these.
+func (ln *line) uses() [][]int {
+	joints, shafts := len(ln.parts)-1, len(ln.parts)-2
+	run := func(first, last int) []int {
+		var list []int
+		for i := 3 * first; i < 3*(last+2); i++ {
+			list = append(list, i)
+		}
+		for s := first; s < last; s++ {
+			list = append(list, 3*len(ln.parts)+s)
+		}
+		return list
+	}
+	var uses [][]int
+	for j := 0; j < joints; j++ {
+		uses = append(uses, run(j, j))
+	}
+	uses = append(uses, run(0, joints-1))
+	var fronts, rears [][]int
+	for s := 0; s < shafts; s++ {
+		fronts, rears = append(fronts, run(0, s)), append(rears, run(s+1, joints-1))
+	}
+	if ln.gearAt > 0 {
+		fronts, rears = rears, fronts
+	}
+	return slices.Concat(uses, fronts, rears)
+}
+
+// changedByWindUp reports whether a number of a wound-up line rests on the wind-up at all; one that
+// does not is the same as in the state itself and is said there.
+func (e *engine) changedByWindUp(ln *line, q *quantity) bool {
+	key := "pinion.windup_drive"
+	if ln.state.Case == measure.Coast {
+		key = "pinion.windup_coast"
+	}
+	for _, r := range e.readings {
+		if r.Point == key && slices.Contains(q.from.used, r.ID) {
+			return true
+		}
+	}
+	return false
 }
 
 func appendMissing(list []Missing, m Missing) []Missing {

@@ -122,7 +122,7 @@ func (e *engine) ofSubject(c *Check, subject string) []Finding {
 			continue
 		}
 		a := c.perState(e, ln, subject)
-		if a.absent {
+		if a.absent || ln.state.Case != "" && a.q != nil && !e.changedByWindUp(ln, a.q) {
 			continue
 		}
 		f := Finding{Check: c.Key, Subject: subject, State: ln.state, Unit: unitOf[c.Key]}

@@ -139,3 +139,21 @@ func TestWindUpIsJudgedBesideTheState(t *testing.T) {
 		t.Errorf("rests on %v, want the stated wind-up", f.RestsOn)
 	}
 }
+
+// What the wind-up does not move is said once, in the state itself, and does not rest on it.
+func TestWindUpSpeaksOnlyWhereItMatters(t *testing.T) {
+	s := newBench(t, measure.NewLayout())
+	s.inPlan()
+	s.slopes(measure.RideKerb, "3", "5.6", "2.4", with("exact"))
+	s.read("pinion.windup_drive", "2.000", measure.OffBench, basis(measure.Stated))
+	list := s.run()
+	for _, f := range list {
+		if f.Check == "joint.angle" && f.Subject == "front" && f.State.Case != "" {
+			t.Errorf("%s: the pinion does not touch the front joint", f.Key())
+		}
+	}
+	f := find(t, list, "joint.angle|front|ride/kerb")
+	if len(f.RestsOn) != 0 || len(f.Used) != 4 { // two slopes, two plan angles
+		t.Errorf("front joint uses %d readings and rests on %v; want its own two slopes and two plan angles", len(f.Used), f.RestsOn)
+	}
+}
