@@ -44,38 +44,58 @@ func (b *Build) Standings(hash func(Reading) string) []Standing {
 			}
 		}
 	}
+	ring := b.rings(out)
 	for i, r := range b.Readings {
-		if r.Replaces == "" || out[i] == Disputed {
-			continue
-		}
-		if b.inRing(r, byID) {
-			out[i] = Disputed
-			continue
-		}
-		for _, j := range byID[r.Replaces] {
-			if out[j] == Current {
-				out[j] = Replaced
+		switch {
+		case r.Replaces == "" || out[i] == Disputed:
+		case ring[r.ID]:
+			if out[i] != Struck {
+				out[i] = Disputed
+			}
+		default:
+			for _, j := range byID[r.Replaces] {
+				if out[j] == Current {
+					out[j] = Replaced
+				}
 			}
 		}
 	}
 	return out
 }
 
-// inRing follows corrections from r back; a chain that returns to r is a ring.
-func (b *Build) inRing(r Reading, byID map[ID][]int) bool {
-	seen := map[ID]bool{}
-	for id := r.Replaces; id != "" && !seen[id]; {
-		if id == r.ID {
-			return true
+// rings returns the ids whose corrections lead back to themselves: what is left when ids that
+// nothing replaces are taken away again and again. Disputed readings replace nothing.
+func (b *Build) rings(standing []Standing) map[ID]bool {
+	replaces := map[ID][]ID{}
+	replacedBy := map[ID]int{}
+	for i, r := range b.Readings {
+		if r.Replaces != "" && standing[i] != Disputed {
+			replaces[r.ID] = append(replaces[r.ID], r.Replaces)
+			replacedBy[r.Replaces]++
 		}
-		seen[id] = true
-		next := byID[id]
-		if len(next) == 0 {
-			return false
-		}
-		id = b.Readings[next[0]].Replaces
 	}
-	return false
+	var free []ID
+	for id := range replaces {
+		if replacedBy[id] == 0 {
+			free = append(free, id)
+		}
+	}
+	for len(free) > 0 {
+		id := free[len(free)-1]
+		free = free[:len(free)-1]
+		for _, older := range replaces[id] {
+			replacedBy[older]--
+			if replacedBy[older] == 0 {
+				free = append(free, older)
+			}
+		}
+		delete(replaces, id)
+	}
+	ring := make(map[ID]bool, len(replaces))
+	for id := range replaces {
+		ring[id] = true
+	}
+	return ring
 }
 
 // CurrentReadings returns the readings that count, sorted by id.

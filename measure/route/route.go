@@ -22,8 +22,8 @@ func (s Stop) Done() bool { return s.Taken > 0 || s.Skipped != nil }
 // holds in every state and counts at all of them, and a bench stop is content with a reading of
 // any state: what is asked there does not change as the vehicle moves.
 //
-// Records that share an id are not told apart here and count for nothing, even after a person has
-// struck one of them by its content; StopsBy tells them apart.
+// Without content hashes, records that share an id count for nothing and a strike that names a
+// content strikes nothing; StopsBy knows better.
 func Stops(b *measure.Build) []Stop {
 	return StopsBy(b, func(measure.Reading) string { return "" })
 }
