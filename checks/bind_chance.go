@@ -2,6 +2,10 @@ package checks
 
 import "yokebook/measure"
 
+var buildRows = []Check{
+	{Key: "build.chance", Group: "build", whole: (*engine).buildChance},
+}
+
 // judgedFinding is a finding that holds the build back, with the draws that met its limit.
 type judgedFinding struct {
 	finding Finding

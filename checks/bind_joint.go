@@ -8,6 +8,50 @@ import (
 	"yokebook/measure"
 )
 
+var (
+	slopes = []string{"datum.slope", "gearbox.slope", "front_shaft.slope", "shaft.slope", "pinion.slope"}
+	plans  = []string{"gearbox.plan", "front_shaft.plan", "shaft.plan", "pinion.plan"}
+	phases = []string{"shaft.phase", "front_shaft.phase"}
+	windUp = []string{"pinion.windup_drive", "pinion.windup_coast"}
+	speeds = []string{"engine.rpm_max", "gear.highest", "transfer.high", "road.speed_max", "axle.ratio", "tyre.radius", "tyre.code"}
+
+	angles  = slices.Concat(slopes, plans, windUp)
+	chained = slices.Concat(angles, phases)
+)
+
+var jointRows = []Check{
+	{Key: "joint.angle", Group: "joint", Points: angles, Unit: "deg", Limit: "joint.angle",
+		perState: jointAngle, subjects: jointNames, hanging: true, advise: adviseAngle},
+	{Key: "joint.most_angle", Group: "joint", Points: slices.Concat(angles, []string{"joint.angle_limit"}), Unit: "deg",
+		whole: (*engine).mostAngle, subjects: jointNames},
+	{Key: "joint.least_angle", Group: "joint", Points: angles, Unit: "deg", Limit: "joint.least_angle",
+		perState: leastAngle, subjects: jointNames},
+	{Key: "joint.match", Group: "joint", Points: angles, Unit: "deg", Limit: "joint.match",
+		perState: match, hanging: true},
+	{Key: "joint.residual", Group: "joint", Points: chained, Unit: "deg", Limit: "joint.residual",
+		perState: residual, hanging: true, advise: adviseResidual},
+	{Key: "joint.ripple", Group: "joint", Points: chained, Unit: "%",
+		perState: ripple, hanging: true},
+	{Key: "joint.torsional", Group: "joint", Points: slices.Concat(chained, speeds), Unit: "rad/s²", Limit: "joint.torsional",
+		perState: torsional, advise: always(MsgSlowerOrEven)},
+	{Key: "joint.inertia_drive", Group: "joint", Points: slices.Concat(chained, speeds), Unit: "rad/s²", Limit: "joint.inertia",
+		perState: inertiaDrive, subjects: shaftNames, advise: always(MsgSmallerDrive)},
+	{Key: "joint.inertia_coast", Group: "joint", Points: slices.Concat(chained, speeds), Unit: "rad/s²", Limit: "joint.inertia",
+		perState: inertiaCoast, subjects: shaftNames, advise: always(MsgSmallerCoast)},
+}
+
+func always(key string) func(*line, string) Message {
+	return func(*line, string) Message { return Message{Key: key} }
+}
+
+// shaftNames tells the shafts of a two-piece line apart; one shaft needs no name.
+func shaftNames(l measure.Layout) []string {
+	if l.Shafts == 2 {
+		return []string{"front_shaft", "shaft"}
+	}
+	return []string{""}
+}
+
 func (e *engine) jointIndex(subject string) int {
 	return slices.Index(jointNames(e.build.Layout), subject)
 }
@@ -53,7 +97,7 @@ func leastAngle(e *engine, ln *line, subject string) answer {
 	a := e.atJoint(ln, j)
 	a.gentle = !e.picked("joint.least_angle")
 	if ln.double[j] {
-		return answer{absent: true, silent: true}
+		return answer{lacking: true}
 	}
 	return a
 }
@@ -185,92 +229,4 @@ func turn(ln *line, i int, number func([]joint.Axis) float64, otherwise Message)
 		return Message{key, []any{"down"}}
 	}
 	return otherwise
-}
-
-// mostAngle is the largest working angle that a joint takes in any state, wound up or not, against
-// what the joint is allowed. It is never clear before the axle's whole travel was read.
-func (e *engine) mostAngle(c *Check) []Finding {
-	var out []Finding
-	allowed := e.bench("joint.angle_limit")
-	for j, subject := range jointNames(e.build.Layout) {
-		f := Finding{Check: c.Key, Subject: subject, Unit: "deg", Verdict: Waiting}
-		var angles []*quantity
-		seen := map[measure.Ride]bool{}
-		worst := measure.State{}
-		for _, ln := range e.lines {
-			q := e.angle(ln, j)
-			if q == nil {
-				continue
-			}
-			seen[ln.state.Ride] = true
-			if len(angles) == 0 || q.best > maxBest(angles) {
-				worst = ln.state
-			}
-			angles = append(angles, q)
-		}
-		f.Missing = e.mostMissing(j, seen, allowed != nil)
-		f.Advice = Message{Key: MsgTakeMissing}
-		if len(angles) > 0 {
-			q := e.combine("most", 1, func(x, out []float64) { out[0] = slices.Max(x) }, angles...)[0]
-			f.fill(q)
-			f.Notes = append(f.Notes, Message{MsgWorstState, []any{worst.String()}})
-			if allowed != nil && !q.bad {
-				e.judgeMost(&f, q, allowed)
-			}
-		}
-		out = append(out, f)
-	}
-	return out
-}
-
-func (e *engine) judgeMost(f *Finding, q, allowed *quantity) {
-	f.Limit = &Limit{Key: "joint.angle_limit", Value: allowed.best, Unit: "deg", Sense: "max",
-		Source: "stated for the joint"}
-	f.Used = union(f.Used, allowed.from.used)
-	f.RestsOn = union(f.RestsOn, allowed.from.restsOn)
-	pass := meets(q, f.Limit, allowed)
-	chance := chanceOf(pass)
-	f.Chance = &chance
-	f.Verdict = verdictOf(chance)
-	switch {
-	case f.Verdict == Out:
-		f.Missing = nil
-		f.Advice = Message{Key: MsgOtherJoint}
-	case len(f.Missing) > 0:
-		f.Verdict, f.Chance = Waiting, nil
-		return
-	case f.Verdict == Unsure:
-		f.Advice = settle(f, measure.State{}, e.build.Instruments)
-	default:
-		f.Advice = Message{}
-	}
-	e.judged(*f, pass)
-}
-
-// mostMissing lists what the worst angle still waits for: the limit, and for an axle that moves the
-// slopes at both ends of its travel and at ride height.
-func (e *engine) mostMissing(j int, seen map[measure.Ride]bool, limit bool) []Missing {
-	var missing []Missing
-	names := partNames(e.build.Layout)
-	want := []measure.State{measure.Hanging, measure.RideKerb, measure.OnBump}
-	if e.build.Layout.Axle == "fixed" {
-		want = want[1:2]
-	}
-	for _, s := range want {
-		if !seen[s.Ride] {
-			missing = append(missing, Missing{Point: names[j] + ".slope", State: s}, Missing{Point: names[j+1] + ".slope", State: s})
-		}
-	}
-	if !limit {
-		missing = append(missing, Missing{Point: "joint.angle_limit", State: measure.OffBench})
-	}
-	return missing
-}
-
-func maxBest(list []*quantity) float64 {
-	m := math.Inf(-1)
-	for _, q := range list {
-		m = math.Max(m, q.best)
-	}
-	return m
 }

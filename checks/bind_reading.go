@@ -4,6 +4,11 @@ import (
 	"yokebook/measure"
 )
 
+var readingRows = []Check{
+	{Key: "reading.setup", Group: "reading", Points: slopes, Unit: "count", whole: (*engine).readingSetup},
+	{Key: "reading.state", Group: "reading", Unit: "count", whole: (*engine).readingState},
+}
+
 // readingSetup says for each state whether its slopes can be compared: all of one setup, or tied
 // together by datum.slope taken in both.
 func (e *engine) readingSetup(c *Check) []Finding {
@@ -12,7 +17,7 @@ func (e *engine) readingSetup(c *Check) []Finding {
 		if ln.state.Case != "" {
 			continue
 		}
-		f := Finding{Check: c.Key, State: ln.state, Unit: "count", Verdict: Clear, Missing: ln.datums}
+		f := Finding{Check: c.Key, State: ln.state, Unit: c.Unit, Verdict: Clear, Missing: ln.datums}
 		count := float64(len(ln.older))
 		f.Value, f.Low, f.High = &count, &count, &count
 		for _, p := range ln.parts {
@@ -34,7 +39,7 @@ func (e *engine) readingSetup(c *Check) []Finding {
 		out = append(out, f)
 	}
 	if len(out) == 0 {
-		out = append(out, Finding{Check: c.Key, Unit: "count", Verdict: Waiting,
+		out = append(out, Finding{Check: c.Key, Unit: c.Unit, Verdict: Waiting,
 			Missing: e.lineOf(measure.RideKerb).missing, Advice: Message{Key: MsgTakeMissing}})
 	}
 	return out
@@ -60,14 +65,14 @@ func (e *engine) readingState(c *Check) []Finding {
 		out = append(out, e.ofState(c, s))
 	}
 	if len(out) == 0 {
-		out = append(out, Finding{Check: c.Key, Unit: "count", Verdict: Waiting,
+		out = append(out, Finding{Check: c.Key, Unit: c.Unit, Verdict: Waiting,
 			Missing: e.lineOf(measure.RideKerb).missing, Advice: Message{Key: MsgTakeMissing}})
 	}
 	return out
 }
 
 func (e *engine) ofState(c *Check, s measure.State) Finding {
-	f := Finding{Check: c.Key, State: s, Unit: "count", Verdict: Clear}
+	f := Finding{Check: c.Key, State: s, Unit: c.Unit, Verdict: Clear}
 	count := 0.0
 	flag := func(v Verdict, m Message) {
 		count++

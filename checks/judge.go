@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"yokebook/checks/limits"
-	"yokebook/measure"
 )
 
 // limitOf is the limit of a key for this build: the default, or what a person picked with a reason.
@@ -136,18 +135,19 @@ func weakestOf(q *quantity) *Weakest {
 }
 
 // settle says what would settle an undecided finding: its weakest input.
-func settle(f *Finding, state measure.State, instruments []measure.Instrument) Message {
-	w := f.Weakest
+func (e *engine) settle(w *Weakest) Message {
 	if w == nil {
 		return Message{}
 	}
-	for _, in := range instruments {
+	for _, in := range e.build.Instruments {
 		if w.Input == in.ID+".zero" {
 			return Message{MsgZeroAgain, []any{in.ID}}
 		}
 	}
-	if w.Reading == nil {
-		return Message{MsgReadAssumed, []any{w.Input}}
+	for _, r := range e.readings {
+		if w.Reading != nil && r.ID == *w.Reading {
+			return Message{MsgReadAgain, []any{w.Input, r.State().String()}}
+		}
 	}
-	return Message{MsgReadAgain, []any{w.Input, state.Base().String()}}
+	return Message{MsgReadAssumed, []any{w.Input}}
 }

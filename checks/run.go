@@ -100,14 +100,43 @@ func (e *engine) eachState(c *Check) []Finding {
 	}
 	var out []Finding
 	for _, subject := range subjects {
+		if c.perPart != nil {
+			out = append(out, e.ofPart(c, subject)...)
+			continue
+		}
 		out = append(out, e.ofSubject(c, subject)...)
 	}
 	return out
 }
 
+// ofPart lets a check speak once for a subject. Its state is the bench where all its readings hold
+// everywhere; otherwise the build as a whole.
+func (e *engine) ofPart(c *Check, subject string) []Finding {
+	a := c.perPart(e, subject)
+	if a.lacking {
+		return nil
+	}
+	f := Finding{Check: c.Key, Subject: subject, Unit: c.Unit, Notes: a.notes}
+	if a.q != nil && e.fromBench(a.q.from.used) {
+		f.State = measure.OffBench
+	}
+	f.fill(a.q)
+	e.judge(&f, c, a, nil)
+	return []Finding{f}
+}
+
+func (e *engine) fromBench(used []measure.ID) bool {
+	for _, r := range e.readings {
+		if !everywhere(r) && slices.Contains(used, r.ID) {
+			return false
+		}
+	}
+	return true
+}
+
 func (e *engine) ofSubject(c *Check, subject string) []Finding {
 	blank := e.lineOf(measure.RideKerb)
-	if c.perState(e, blank, subject).silentlyAbsent() {
+	if c.perState(e, blank, subject).lacking {
 		return nil
 	}
 	var out []Finding
@@ -125,7 +154,7 @@ func (e *engine) ofSubject(c *Check, subject string) []Finding {
 		if a.absent || ln.state.Case != "" && a.q != nil && !e.changedByWindUp(ln, a.q) {
 			continue
 		}
-		f := Finding{Check: c.Key, Subject: subject, State: ln.state, Unit: unitOf[c.Key]}
+		f := Finding{Check: c.Key, Subject: subject, State: ln.state, Unit: c.Unit}
 		f.Notes = append(f.Notes, a.notes...)
 		f.fill(a.q)
 		e.judge(&f, c, a, ln)
@@ -136,21 +165,16 @@ func (e *engine) ofSubject(c *Check, subject string) []Finding {
 	}
 	if len(out) == 0 {
 		a := c.perState(e, blank, subject)
-		out = append(out, Finding{Check: c.Key, Subject: subject, Unit: unitOf[c.Key], Limit: e.limitFor(c, a),
+		out = append(out, Finding{Check: c.Key, Subject: subject, Unit: c.Unit, Limit: e.limitFor(c, a),
 			Verdict: Waiting, Missing: a.missing, Advice: Message{Key: MsgTakeMissing}})
 	}
 	return out
 }
 
-func (a answer) silentlyAbsent() bool { return a.absent && a.silent }
-
-// unitOf gives the unit of each check's value.
-var unitOf = map[string]string{
-	"joint.angle": "deg", "joint.least_angle": "deg", "joint.match": "deg", "joint.residual": "deg",
-	"joint.ripple": "%", "joint.torsional": "rad/s²", "joint.inertia_drive": "rad/s²", "joint.inertia_coast": "rad/s²",
-}
-
 func (e *engine) limitFor(c *Check, a answer) *Limit {
+	if a.own != nil {
+		return a.own
+	}
 	key := c.Limit
 	if a.limit != "" {
 		key = a.limit
@@ -161,7 +185,8 @@ func (e *engine) limitFor(c *Check, a answer) *Limit {
 	return e.limitOf(key)
 }
 
-// judge gives a finding of a running state its verdict.
+// judge gives a finding its verdict; ln is nil for a check that no state of the line concerns, and
+// one of a state that the shaft does not run in is not judged.
 func (e *engine) judge(f *Finding, c *Check, a answer, ln *line) {
 	f.Limit = e.limitFor(c, a)
 	switch {
@@ -171,23 +196,28 @@ func (e *engine) judge(f *Finding, c *Check, a answer, ln *line) {
 	case a.q.bad:
 		f.Verdict, f.Advice = Waiting, Message{Key: MsgNoNumber}
 		return
-	case a.silent || f.Limit == nil || !ln.state.Running():
+	case a.silent || f.Limit == nil || ln != nil && !ln.state.Running():
 		return
 	}
-	pass := meets(a.q, f.Limit, nil)
+	if a.against != nil {
+		f.Used = union(f.Used, a.against.from.used)
+		f.RestsOn = union(f.RestsOn, a.against.from.restsOn)
+	}
+	pass := meets(a.q, f.Limit, a.against)
 	chance := chanceOf(pass)
 	f.Chance = &chance
 	f.Verdict = verdictOf(chance)
 	switch {
 	case a.gentle && f.Verdict != Clear:
 		f.Verdict, f.Advice = Unsure, Message{Key: MsgLeastContested}
-		return // disputed by the sources: it does not hold the build back
 	case f.Verdict == Unsure:
-		f.Advice = settle(f, ln.state, e.build.Instruments)
+		f.Advice = e.settle(f.Weakest)
+	case f.Verdict == Out && a.advice.Key != "":
+		f.Advice = a.advice
 	case f.Verdict == Out && c.advise != nil:
 		f.Advice = c.advise(ln, f.Subject)
 	}
-	if !a.gentle {
+	if !a.gentle { // what sources dispute does not hold the build back
 		e.judged(*f, pass)
 	}
 }
