@@ -4,7 +4,12 @@ go 1.26.0
 
 toolchain go1.26.8
 
-require fyne.io/fyne/v2 v2.7.1
+require (
+	early.yokebook v0.0.0
+	fyne.io/fyne/v2 v2.7.1
+)
+
+replace early.yokebook => ./app/early // initialised before the window toolkit; see there
 
 require (
 	fyne.io/systray v1.11.1-0.20250603113521-ca66a66d8b58 // indirect

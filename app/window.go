@@ -8,6 +8,8 @@ import (
 	"os"
 	"runtime"
 
+	_ "early.yokebook" // before the window toolkit; see there
+
 	"yokebook/app/cli"
 	"yokebook/app/logbook"
 	"yokebook/app/screen/run"

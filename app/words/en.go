@@ -16,7 +16,6 @@ func english() *Language {
 		enHelp,
 		enCLI,
 		enScreen,
-		enScreen,
 	)
 	l.native = true
 	return l

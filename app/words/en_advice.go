@@ -39,6 +39,6 @@ var enAdvice = table{
 	checks.MsgSetupsBridged:  "slopes of setup {0} were moved to setup {1} by the two readings of the frame mark",
 	checks.MsgHeightWidened:  "{0 point} was read {1 mm} higher or lower: widened by {2 deg}",
 	checks.MsgMatchNoVerdict: "equal ends don't prove a small residual; look at that one",
-	checks.MsgWorstState:     "largest {0 state}",
+	checks.MsgWorstState:     "the largest angle stands here: {0 state}",
 	checks.MsgDecidedBy:      "held back most by: {0 finding}",
 }

@@ -13,6 +13,8 @@ var enChecks = table{
 
 	"check": "{0}, {1}",
 
+	"finding.around":         "({0})",
+	"value.joint.match":      "ends within {0}",
 	"finding.title":          "{0}, {1 state}",
 	"finding.chance":         "chance that the limit is met: {0 percent}",
 	"finding.weakest":        "weakest: {0 input}, {1 percent} of the doubt (reading {2 id})",

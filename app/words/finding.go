@@ -12,7 +12,7 @@ type FindingText struct {
 	Title    string   // "joint angle, front joint, at ride height, own weight"
 	Verdict  string   // "clear, predicted"
 	Value    string   // "3.48°", cut to its doubt
-	Interval string   // "± 0.08°", or "3.40 … 3.55°" where it is lopsided
+	Interval string   // "± 0.08°", or "(3.40 … 3.55°)" where it is lopsided
 	Limit    string   // "at most 3°"
 	Chance   string   // "chance that the limit is met: 62 %"
 	Why      string   // the weakest input
@@ -95,18 +95,27 @@ func (l *Language) value(f checks.Finding) (value, interval string) {
 		return "", ""
 	}
 	if f.Low == nil || f.High == nil {
-		return l.Number(*f.Value, f.Unit, 0), ""
+		return l.said(f, 0), ""
 	}
 	up, down := *f.High-*f.Value, *f.Value-*f.Low
 	doubt := math.Max(up, down)
-	value = l.Number(*f.Value, f.Unit, doubt)
+	value = l.said(f, doubt)
 	switch {
 	case !(doubt > 0):
 		return value, ""
 	case math.Abs(up-down) <= lopsided*doubt:
 		return value, "± " + l.bare(doubt, doubt) + l.unitAfter(f.Unit)
 	}
-	return value, l.Between(*f.Low, *f.High, f.Unit)
+	return value, l.Say("finding.around", l.Between(*f.Low, *f.High, f.Unit))
+}
+
+// said writes the value, in a phrase where the check has one: "ends within 0.4°".
+func (l *Language) said(f checks.Finding, doubt float64) string {
+	value := l.Number(*f.Value, f.Unit, doubt)
+	if key := "value." + f.Check; l.Has(key) {
+		return l.Say(key, value)
+	}
+	return value
 }
 
 func (l *Language) limit(limit *checks.Limit) string {

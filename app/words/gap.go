@@ -19,14 +19,14 @@ type gap struct {
 }
 
 // wordKinds are the kinds of gap that put in the word for a key. Every other kind is a unit.
-var wordKinds = []string{"", "point", "check", "limit", "subject", "input", "state", "verdict", "group", "tool", "unit", "id", "word", "ride", "load"}
+var wordKinds = []string{"", "point", "check", "subject", "input", "state", "verdict", "group", "tool", "unit", "id", "word", "ride", "load"}
 
 // word returns the word for a key, and the key itself for a kind that is a unit.
 func (l *Language) word(kind, key string) string {
 	switch kind {
 	case "point":
 		return l.Point(key)
-	case "check", "limit":
+	case "check":
 		return l.Check(key, "")
 	case "subject":
 		return l.Subject(key)

@@ -59,6 +59,16 @@ func TestEveryMessageOfTheChecksHasASentence(t *testing.T) {
 	}
 }
 
+func TestEveryCheckHasAName(t *testing.T) {
+	for _, l := range Languages {
+		for _, c := range checks.Table {
+			if !l.Has("check." + c.Key) {
+				t.Errorf("%s: no name for the check %s", l.Tag, c.Key)
+			}
+		}
+	}
+}
+
 func TestEveryPointHasItsWords(t *testing.T) {
 	for _, l := range Languages {
 		for _, p := range measure.Points {

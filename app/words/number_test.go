@@ -127,7 +127,10 @@ func TestVerdictSaysWhatItRestsOn(t *testing.T) {
 
 func TestLopsidedIntervalIsSaidAsRange(t *testing.T) {
 	f := checks.Finding{Value: num(0.5), Low: num(0.1), High: num(1.4), Unit: "deg"}
-	if got := English.Finding(f).Interval; got != "0.1 … 1.4°" {
+	if got := English.Finding(checks.Finding{Check: "joint.match", Value: num(0.43), Unit: "deg"}).Value; got != "ends within 0.43°" {
+		t.Errorf("a match, which is never judged, is said as %q", got)
+	}
+	if got := English.Finding(f).Interval; got != "(0.1 … 1.4°)" {
 		t.Errorf("got %q", got)
 	}
 }

@@ -1,0 +1,3 @@
+module early.yokebook
+
+go 1.26.0
