@@ -22,7 +22,7 @@ const (
 
 // Doubts lists what to ask back before keeping an entry; none for an entry that Keep would refuse.
 func (b *Book) Doubts(e Entry) []Doubt {
-	r, err := b.reading(e)
+	r, err := b.reading(e, b.build.ID, "") // any id will do: it is not kept
 	if err != nil {
 		return nil
 	}

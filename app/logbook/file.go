@@ -91,7 +91,7 @@ func (k *buildFile) keep(next *measure.Build, _ []store.Record) (*measure.Build,
 			err = store.WriteNewFile(k.path, data)
 		}
 		if err != nil {
-			return nil, fileError(k.path, err)
+			return nil, writeError(k.path, err)
 		}
 		k.bytes = data
 		return next, nil
@@ -119,7 +119,7 @@ func (k *buildFile) keep(next *measure.Build, _ []store.Record) (*measure.Build,
 		unlock = func() {}
 	}
 	if err := store.WriteFile(k.path, data); err != nil {
-		return nil, fileError(k.path, err)
+		return nil, writeError(k.path, err)
 	}
 	k.bytes = data
 	return next, nil
@@ -142,8 +142,11 @@ func lockPlain(path string) (unlock func(), err error) {
 	for {
 		l := flock.New(path, flock.SetFlag(os.O_RDONLY))
 		ok, err := l.TryLockContext(ctx, lockRetry)
-		if err != nil || !ok {
+		if errors.Is(err, context.DeadlineExceeded) || err == nil && !ok {
 			return nil, errors.New("another program keeps it locked; try again")
+		}
+		if err != nil {
+			return nil, err
 		}
 		unlock = func() { _ = l.Unlock() }
 		held, err := l.Stat()
@@ -181,11 +184,24 @@ func readPlain(path string) ([]byte, error) {
 	return data, err
 }
 
+// writeError is fileError for a file that was not written. It wraps store.ErrWrite, unless the path
+// was taken.
+func writeError(path string, err error) error {
+	if !errors.Is(err, os.ErrExist) {
+		err = fmt.Errorf("%w: %w", store.ErrWrite, cause(err))
+	}
+	return fileError(path, err)
+}
+
 // fileError says path and cause in one line, the path once.
 func fileError(path string, err error) error {
-	var at *os.PathError
-	if errors.As(err, &at) {
-		err = at.Err
+	return fmt.Errorf("%s: %w", path, cause(err))
+}
+
+// cause takes the path off an error of the file system.
+func cause(err error) error {
+	if at, ok := err.(*os.PathError); ok {
+		return at.Err
 	}
-	return fmt.Errorf("%s: %w", path, err)
+	return err
 }

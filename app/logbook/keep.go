@@ -15,7 +15,7 @@ import (
 // changed. It errs with one line when the entry can't be true (what is wrong, what to do) or when
 // the disk did not take it; then nothing has changed.
 func (b *Book) Keep(e Entry) (Change, error) {
-	r, err := b.reading(e)
+	r, err := b.reading(e, b.src.NewID(), b.src.at())
 	if err != nil {
 		return Change{}, err
 	}
@@ -96,13 +96,13 @@ func (b *Book) Skip(point string, state measure.State, reason string) (Change, e
 }
 
 // reading makes the record of an entry and checks it.
-func (b *Book) reading(e Entry) (measure.Reading, error) {
+func (b *Book) reading(e Entry, id measure.ID, at string) (measure.Reading, error) {
 	e = b.fill(e)
 	r := measure.Reading{
-		ID: b.src.NewID(), Point: e.Point, Value: e.Value, Entered: e.Entered, Unit: e.Unit, Basis: e.Basis,
+		ID: id, Point: e.Point, Value: e.Value, Entered: e.Entered, Unit: e.Unit, Basis: e.Basis,
 		Ride: e.State.Ride, Load: e.State.Load, Height: e.Height, Setup: e.Setup,
 		Instrument: e.Instrument, Way: e.Way, Lay: e.Lay, Tag: e.Tag, Note: e.Note,
-		At: b.src.at(), Device: b.src.Device, Replaces: e.Replaces,
+		At: at, Device: b.src.Device, Replaces: e.Replaces,
 	}
 	if err := r.Validate(b.build.KnownInstruments()); err != nil {
 		return measure.Reading{}, err

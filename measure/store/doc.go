@@ -14,7 +14,8 @@
 //     kind, id and content; the value carries a SHA-256 over key and record. A record whose sum is
 //     wrong is set aside: reported by name, never served, never removed. The others load.
 //   - Records never change. The single value that is written again is "plain", the members of a
-//     build that are derived from its heads or were written by hand.
+//     build that are derived from its heads or were written by hand. It is there twice; when neither
+//     copy is good and no head says the layout, the build is not opened.
 //   - One process has a build open at a time, held by a lock of the operating system that dies with
 //     its holder. Peek reads without the lock and never writes.
 //

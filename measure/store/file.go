@@ -69,7 +69,11 @@ func (f *File) Keep(r Record) error {
 	if f.broken != nil {
 		return fmt.Errorf("%s %w: an earlier write failed; close the build and open it again", r.Key, ErrWrite)
 	}
-	if err := f.set(r); err != nil {
+	err := f.set(r)
+	if err == nil && r.Key == string(kindPlain) {
+		err = f.set(Record{Key: plainCopy, body: r.body})
+	}
+	if err != nil {
 		f.broken = err
 		return fmt.Errorf("%s %w: %w", r.Key, ErrWrite, err)
 	}

@@ -21,11 +21,11 @@ const FormatName = "yokebook-store/1"
 // Aside is a record that was found but can't be trusted. It stays in the file and out of the build.
 type Aside struct {
 	Key   string
-	Wrong string // what is wrong with it, as the end of a sentence
+	Wrong string // what is wrong with it and what was done, as the end of a sentence
 }
 
 // String says it in one line.
-func (a Aside) String() string { return fmt.Sprintf("%.120s %s; it was set aside", a.Key, a.Wrong) }
+func (a Aside) String() string { return fmt.Sprintf("%.120s %s", a.Key, a.Wrong) }
 
 // Peek reads a build without taking its lock and without writing to its file, also while another
 // process has it open; it may then miss the record being written. It errs with ErrNoBuild or
@@ -76,42 +76,43 @@ func fillDB(db *buntdb.DB, data []byte) (err error) {
 	return nil
 }
 
-// load makes the build from its records. Records that can't be trusted are set aside.
+// load makes the build from its records. Records that can't be trusted are set aside. It errs with
+// ErrDamaged when no layout is left: findings for a guessed one would be worse than none.
 func load(db *buntdb.DB, id measure.ID) (*measure.Build, []Aside, error) {
-	l := &loading{build: &measure.Build{ID: id, Layout: measure.NewLayout()}, missing: map[kind]bool{kindMeta: true, kindPlain: true}}
+	l := &loading{build: &measure.Build{ID: id}}
 	err := db.View(func(tx *buntdb.Tx) error {
-		// "plain" comes first: the others are put into the build that it makes.
-		if value, err := tx.Get(string(kindPlain)); err == nil {
-			l.take(string(kindPlain), value)
+		// The plain members come first: the records are put into the build that they make.
+		for _, key := range []string{string(kindPlain), plainCopy} {
+			if value, err := tx.Get(key); err != nil {
+				l.aside = append(l.aside, Aside{Key: key, Wrong: "is missing; its copy or the heads were used"})
+			} else {
+				l.take(key, value)
+			}
 		}
 		return tx.AscendKeys("*", func(key, value string) bool {
-			if key != string(kindPlain) {
+			if kindOf(key) != kindPlain {
 				l.take(key, value)
 			}
 			return true
 		})
 	})
+	if err == nil {
+		err = document.Derive(l.build)
+	}
+	if err == nil {
+		err = l.build.Layout.Validate()
+	}
 	if err != nil {
-		return nil, nil, fmt.Errorf("store: build %s: %w", id, err)
-	}
-	for _, k := range []kind{kindMeta, kindPlain} {
-		if l.missing[k] {
-			l.aside = append(l.aside, Aside{Key: string(k), Wrong: "is missing or damaged; check title and layout"})
-		}
-	}
-	if len(l.build.Heads) > 0 {
-		if err := document.Derive(l.build); err != nil {
-			return nil, nil, fmt.Errorf("store: build %s: %w", id, err)
-		}
+		return nil, nil, fmt.Errorf("store: build %s %w: %w", id, ErrDamaged, err)
 	}
 	return l.build, l.aside, nil
 }
 
 // loading is a build on its way out of a file.
 type loading struct {
-	build   *measure.Build
-	aside   []Aside
-	missing map[kind]bool
+	build *measure.Build
+	aside []Aside
+	plain bool // the plain members are there
 }
 
 // take puts one stored value into the build, or aside.
@@ -122,11 +123,9 @@ func (l *loading) take(key, value string) {
 			wrong = "can't be read: " + err.Error()
 		}
 	}
-	if wrong == "" {
-		delete(l.missing, kindOf(key))
-		return
+	if wrong != "" {
+		l.aside = append(l.aside, Aside{Key: key, Wrong: wrong + "; it was set aside"})
 	}
-	l.aside = append(l.aside, Aside{Key: key, Wrong: wrong})
 }
 
 func (l *loading) put(key string, body []byte) error {
@@ -138,6 +137,9 @@ func (l *loading) put(key string, body []byte) error {
 		}
 		return nil
 	case kindPlain:
+		if l.plain {
+			return nil // the copy is not needed
+		}
 		plain, _, err := document.Read(body)
 		if err != nil {
 			return err
@@ -145,7 +147,7 @@ func (l *loading) put(key string, body []byte) error {
 		if plain.ID != b.ID {
 			return fmt.Errorf("it belongs to build %s", plain.ID)
 		}
-		*b = *plain
+		*b, l.plain = *plain, true
 		return nil
 	case kindReading:
 		return appendTo(&b.Readings, body, document.DecodeReading)

@@ -23,6 +23,9 @@ const (
 	kindHead    kind = "head"
 )
 
+// plainCopy is the key of the second copy of the plain members.
+const plainCopy = string(kindPlain) + "/copy"
+
 // Record is one thing to keep: a reading, strike, skip or head in canonical form, under a key that
 // names its kind, id and content. Two records of one id with different content have two keys.
 type Record struct {
@@ -66,8 +69,9 @@ func RecordsOf(b *measure.Build) []Record {
 func (r Record) Equal(o Record) bool { return r.Key == o.Key && bytes.Equal(r.body, o.body) }
 
 // OfPlain makes the record of everything in a build that is no record: format, id, title, note,
-// layout, instruments, limits and members that this version does not know. It is a build file. There
-// is one in each store file; keeping another puts it in the place of the last.
+// layout, instruments, limits and members that this version does not know. It is a build file. A
+// store file has one, and a copy of it because nothing else may say the layout; keeping another puts
+// it in the place of the last.
 func OfPlain(b *measure.Build) (Record, error) {
 	plain := *b
 	plain.Heads, plain.Readings, plain.Strikes, plain.Skips = nil, nil, nil, nil

@@ -144,6 +144,88 @@ func TestDamagedValueIsSetAsideAndTheRestLoads(t *testing.T) {
 	}
 }
 
+// One bad copy of the plain members is made good by the other. Without both nothing says the
+// layout, unless heads do; a guessed layout could make a finding clear that is not.
+func TestPlainMembersSurviveTheLossOfOneCopy(t *testing.T) {
+	layout := func(member, value string) measure.Head {
+		return measure.Head{ID: measure.NameID(buildID, member), Field: "layout." + member, Value: []byte(value), Clock: measure.Clock{MS: 1}}
+	}
+	inHeads := sample(1)
+	inHeads.Heads = []measure.Head{layout("axle", `"leaf"`), layout("front_joint", `"single"`), layout("rear_joint", `"single"`),
+		layout("shafts", "1"), layout("slip", `"shaft"`)}
+	document.Arrange(inHeads)
+	for _, row := range []struct {
+		name  string
+		build *measure.Build
+		lost  []string
+		want  error
+	}{
+		{"none lost", sample(1), nil, nil},
+		{"the first", sample(1), []string{"plain"}, nil},
+		{"the copy", sample(1), []string{plainCopy}, nil},
+		{"both", sample(1), []string{"plain", plainCopy}, ErrDamaged},
+		{"both, but heads say the layout", inHeads, []string{"plain", plainCopy}, nil},
+	} {
+		t.Run(row.name, func(t *testing.T) {
+			st := newStore(t, row.build)
+			data, err := os.ReadFile(st.path(buildID))
+			if err != nil {
+				t.Fatal(err)
+			}
+			plain, err := OfPlain(row.build)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, key := range row.lost {
+				value := Record{Key: key, body: plain.body}.sealed()
+				data = bytes.Replace(data, []byte(value), []byte("x"+value[1:]), 1)
+			}
+			if err := os.WriteFile(st.path(buildID), data, 0o644); err != nil {
+				t.Fatal(err)
+			}
+			b, aside, err := st.Peek(buildID)
+			if !errors.Is(err, row.want) {
+				t.Fatalf("%v; want %v", err, row.want)
+			}
+			if err == nil && (len(aside) != len(row.lost) || b.Layout.Axle != "leaf" || len(b.Readings) != 1) {
+				t.Errorf("set aside %v, axle %q, %d readings", aside, b.Layout.Axle, len(b.Readings))
+			}
+		})
+	}
+}
+
+// The file is cut inside its last record, at every byte, as a kill would leave it. All records
+// before it are there, for a look as for an open.
+func TestCutInsideTheLastRecordLeavesTheOthers(t *testing.T) {
+	st := newStore(t, sample(3))
+	path := st.path(buildID)
+	whole, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	last := OfReading(reading(2))
+	for n := bytes.LastIndex(whole, []byte("*3\r\n")); n < len(whole); n++ {
+		if err := os.WriteFile(path, whole[:n], 0o644); err != nil {
+			t.Fatal(err)
+		}
+		peeked, _, err := st.Peek(buildID)
+		if err != nil || len(peeked.Readings) != 2 {
+			t.Fatalf("peek, cut at byte %d: %v; want 2 readings", n, err)
+		}
+		f, b, aside, err := st.OpenBuild(buildID)
+		if err != nil || len(b.Readings) != 2 || len(aside) > 0 {
+			t.Fatalf("open, cut at byte %d: %v, set aside %v; want 2 readings", n, err, aside)
+		}
+		if err := f.Keep(last); err != nil {
+			t.Fatal(err)
+		}
+		closeFile(t, f)
+		if again, err := os.ReadFile(path); err != nil || !bytes.Equal(again, whole) {
+			t.Fatalf("cut at byte %d and kept again: the file is not as it was before", n)
+		}
+	}
+}
+
 // A value under another record's key has a whole record in it and is still wrong.
 func TestValueUnderAnotherKeyIsSetAside(t *testing.T) {
 	st := newStore(t, sample(2))
