@@ -13,6 +13,7 @@ func TestErrorIsOneLineAndItsExitCode(t *testing.T) {
 	file := d.put("hand.json", byHand)
 	other := d.put("other.json", strings.Replace(byHand, "0000000000b1", "0000000000b2", 1))
 	cut := d.put("cut.json", byHand[:400])
+	d.must("import", file)
 	ride := []string{"--ride", "ride", "--load", "kerb"}
 	add := func(args ...string) []string { return append([]string{"add"}, args...) }
 	for _, tt := range []struct {
@@ -71,6 +72,8 @@ func TestErrorIsOneLineAndItsExitCode(t *testing.T) {
 		{"merge with a file that is cut off", []string{"merge", file, cut, "-o", d.path("m.json")}, BadInput, "cut.json"},
 		{"merge into no folder", []string{"merge", file, "-o", d.path("no/m.json")}, NotWritten, "could not write"},
 
+		{"new in no folder", add(append([]string{d.path("no/b.json"), "gearbox.slope", "2", "--new", "x"}, ride...)...), NotWritten, "b.json"},
+		{"export into no folder", []string{"export", handID, "-o", d.path("no/e.json")}, NotWritten, "could not write"},
 		{"export of no build", []string{"export", "019ab3f0-0000-7000-8000-0000000000ff", "-o", d.path("e.json")}, BadInput, "ff"},
 		{"export of no id", []string{"export", "../x", "-o", d.path("e.json")}, BadInput, "UUID"},
 		{"export without a place to write", []string{"export", "019ab3f0-0000-7000-8000-0000000000ff"}, BadInput, "-o FILE"},
@@ -122,6 +125,20 @@ func TestBadFilesAreRefusedInOneLine(t *testing.T) {
 			}
 		}
 	}
+}
+
+func TestStoreThatCannotBeMadeIsNotWritten(t *testing.T) {
+	d := newDesk(t)
+	d.put("home", "a file where the folder should be")
+	file := d.put("hand.json", byHand)
+	for _, args := range [][]string{{"builds"}, {"import", file}} {
+		code, _, err := d.run(args...)
+		if code != NotWritten {
+			t.Errorf("%q: exit %d, want %d", args, code, NotWritten)
+		}
+		oneLineOf(t, strings.Join(args, " "), err)
+	}
+	d.must("add", file, "gearbox.slope", "-2.4", "--ride", "ride", "--load", "kerb") // needs no store
 }
 
 type fullDisk struct{}

@@ -106,8 +106,12 @@ func golden(t *testing.T, name, text string) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if text != string(want) {
-		t.Errorf("%s differs from what is printed; `go test ./app/cli -args -rewrite` writes it anew. Printed:\n%s", path, text)
+	got, wanted := strings.Split(text, "\n"), strings.Split(string(want), "\n")
+	for i := range max(len(got), len(wanted)) {
+		if i >= len(got) || i >= len(wanted) || got[i] != wanted[i] {
+			t.Errorf("%s differs from line %d on; `go test ./app/cli -args -rewrite` writes it anew. Printed: %q", path, i+1, got[min(i, len(got)-1)])
+			return
+		}
 	}
 }
 

@@ -2,6 +2,7 @@ package cli
 
 import (
 	"errors"
+	"io/fs"
 	"strings"
 
 	"yokebook/app/logbook"
@@ -15,10 +16,18 @@ func (p Program) onShelf(work func(*logbook.Shelf) error) error {
 		return err
 	}
 	s, err := logbook.OpenShelf(dir, p.Sources)
+	var folder *fs.PathError
+	if errors.As(err, &folder) {
+		return writeError(dir, err)
+	}
 	if err != nil {
 		return err
 	}
-	return errors.Join(work(s), s.Close())
+	if err := work(s); err != nil {
+		_ = s.Close() // the error that stopped the work is the one to tell
+		return err
+	}
+	return s.Close()
 }
 
 // authored returns the sources with the id of this device, so that records name where they were
