@@ -19,8 +19,8 @@ func everywhere(r measure.Reading) bool {
 	return r.Ride == measure.Bench || r.Basis == measure.Stated
 }
 
-// fallback is the order in which other states serve for what hardly changes with the axle: the
-// yokes' phase and the plan angles.
+// fallback is the order in which other states serve for what does not change with the axle, such as
+// the yokes' phase, a tube's diameter or the plan angles.
 var fallback = []measure.Ride{measure.AtRide, measure.Droop, measure.Bump}
 
 // take returns what is known of a point in a state, nil when nothing was read.
@@ -39,7 +39,7 @@ func (e *engine) take(key string, state measure.State) *taken {
 			here = append(here, r)
 		}
 	}
-	if len(here) == 0 && len(all) == 0 && keepsItself(point) {
+	if len(here) == 0 && len(all) == 0 && !point.Moves {
 		here = e.elsewhere(key)
 	}
 	if len(here) > 0 {
@@ -55,11 +55,6 @@ func (e *engine) take(key string, state measure.State) *taken {
 		return &taken{e.repeats(point, all, 0), 0, 0}
 	}
 	return nil
-}
-
-// keepsItself reports a point that a reading of another state serves for.
-func keepsItself(p measure.Point) bool {
-	return p.Sense == measure.Clockwise || p.Sense == measure.FrontLeft
 }
 
 func (e *engine) elsewhere(key string) []measure.Reading {

@@ -42,6 +42,7 @@ type Point struct {
 	Codes    []Code            // for answers
 	Sample   string            // for texts: what one looks like
 	Wanted   []State           // states in which the route stops here; none: taken only when a person wants to
+	Moves    bool              // changes as the vehicle moves on its axle or is set up anew; else any state serves for all
 	Optional bool              // the route offers it after what is wanted first
 	Basis    Basis             // what a reading of it usually is; "" means measured
 	For      func(Layout) bool // layouts that have this part; nil: every one

@@ -2,16 +2,16 @@ package measure
 
 // heightPoints say at which height of the axle something was read, and how far it may still go.
 var heightPoints = []Point{
-	{Key: "hub.height", Group: GroupHeights, Quantity: Length, Low: 100, High: 1500, Caution: CautionUnder,
+	{Key: "hub.height", Moves: true, Group: GroupHeights, Quantity: Length, Low: 100, High: 1500, Caution: CautionUnder,
 		Question: "How far is it from the hub centre straight up to the edge of the wheel arch?",
 		Place:    "Plumb over the hub centre, the mean of both sides."},
-	{Key: "hub_left.height", Group: GroupHeights, Quantity: Length, Low: 100, High: 1500, Caution: CautionUnder,
+	{Key: "hub_left.height", Moves: true, Group: GroupHeights, Quantity: Length, Low: 100, High: 1500, Caution: CautionUnder,
 		Question: "LEFT side: how far from the hub centre straight up to the edge of the wheel arch?",
 		Place:    "Plumb over the left hub centre."},
-	{Key: "hub_right.height", Group: GroupHeights, Quantity: Length, Low: 100, High: 1500, Caution: CautionUnder,
+	{Key: "hub_right.height", Moves: true, Group: GroupHeights, Quantity: Length, Low: 100, High: 1500, Caution: CautionUnder,
 		Question: "RIGHT side: how far from the hub centre straight up to the edge of the wheel arch?",
 		Place:    "Plumb over the right hub centre."},
-	{Key: "bump.gap", Group: GroupHeights, Quantity: Length, Low: 0, High: 350, For: sprungAxle, Caution: CautionUnder,
+	{Key: "bump.gap", Moves: true, Group: GroupHeights, Quantity: Length, Low: 0, High: 350, For: sprungAxle, Caution: CautionUnder,
 		Question: "How far is the bump rubber from what it will meet?",
 		Place:    "From the tip of the rubber to its seat, the smaller of both sides."},
 	{Key: "bump.rubber", Group: GroupHeights, Quantity: Length, Low: 5, High: 200, For: sprungAxle, Caution: CautionUnder,
@@ -21,10 +21,10 @@ var heightPoints = []Point{
 
 // shaftPoints are the sizes of the shaft and of its centre bearing.
 var shaftPoints = []Point{
-	{Key: "shaft.length", Group: GroupShaft, Quantity: Length, Low: 150, High: 3000, Wanted: atKerb, Optional: true, Caution: CautionUnder,
+	{Key: "shaft.length", Moves: true, Group: GroupShaft, Quantity: Length, Low: 150, High: 3000, Wanted: atKerb, Optional: true, Caution: CautionUnder,
 		Question: "How long is the shaft from joint centre to joint centre?",
 		Place:    "Tape along the shaft, between the middles of the bearing caps. Two-piece: the rear shaft."},
-	{Key: "slip.exposed", Group: GroupShaft, Quantity: Length, Low: 0, High: 300, Caution: CautionUnder,
+	{Key: "slip.exposed", Moves: true, Group: GroupShaft, Quantity: Length, Low: 0, High: 300, Caution: CautionUnder,
 		Question: "How far is the sliding spline drawn out from fully closed, as it stands now?",
 		Place:    "From a mark at fully closed to the edge of the sleeve or seal."},
 	{Key: "slip.usable", Group: GroupShaft, Quantity: Length, Low: 10, High: 400,
@@ -64,7 +64,7 @@ var shaftPoints = []Point{
 
 // clearancePoints are taken once for each obstacle; the tag of the reading tells obstacles apart.
 var clearancePoints = []Point{
-	{Key: "obstacle.gap", Group: GroupClearance, Quantity: Length, Low: 0, High: 500, Caution: CautionUnder,
+	{Key: "obstacle.gap", Moves: true, Group: GroupClearance, Quantity: Length, Low: 0, High: 500, Caution: CautionUnder,
 		Question: "How far is the obstacle from a string between the two joint centres? Name it in the tag.",
 		Place:    "Shortest way from the string, or from the shaft's surface plus half the tube."},
 	{Key: "obstacle.station", Group: GroupClearance, Quantity: Length, Low: 0, High: 3000, Caution: CautionUnder,

@@ -4,13 +4,13 @@ package measure
 // follow from them. Heights count from one level floor, sideways from one string along the
 // vehicle's middle.
 var surveyPoints = []Point{
-	{Key: "shaft.gap", Group: GroupSurvey, Quantity: Length, Low: 100, High: 3500, Caution: CautionUnder,
+	{Key: "shaft.gap", Moves: true, Group: GroupSurvey, Quantity: Length, Low: 100, High: 3500, Caution: CautionUnder,
 		Question: "How far is it from flange face to flange face?",
 		Place:    "Tape between the middles of the two flange faces."},
-	{Key: "front_flange.z", Group: GroupSurvey, Quantity: Length, Low: 50, High: 2000, Caution: CautionUnder,
+	{Key: "front_flange.z", Moves: true, Group: GroupSurvey, Quantity: Length, Low: 50, High: 2000, Caution: CautionUnder,
 		Question: "How high above the floor is the middle of the flange at the shaft's front end?",
 		Place:    "Plumb down to the level floor."},
-	{Key: "rear_flange.z", Group: GroupSurvey, Quantity: Length, Low: 50, High: 2000, Caution: CautionUnder,
+	{Key: "rear_flange.z", Moves: true, Group: GroupSurvey, Quantity: Length, Low: 50, High: 2000, Caution: CautionUnder,
 		Question: "How high above the same floor is the middle of the flange at the shaft's rear end?",
 		Place:    "Plumb down to the same level floor."},
 	{Key: "front_flange.y", Group: GroupSurvey, Quantity: Length, Sense: LeftOf, Low: -1000, High: 1000, Caution: CautionUnder,
