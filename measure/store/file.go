@@ -1,6 +1,7 @@
 package store
 
 import (
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -15,31 +16,56 @@ type File struct {
 	id     measure.ID
 	db     *buntdb.DB
 	disk   *os.File // a second handle on the same file, to sync and see the answer
-	lock   *lock
-	broken error // the first failed write; after it nothing more is taken
+	lock   *lock    // nil for a file that has no name yet
+	broken error    // the first failed write; after it nothing more is taken
 }
 
-// Create makes the file of a new build and keeps everything in it. It errs with ErrExists, ErrHeld
-// or ErrWrite; what was kept before a failed write stays and can be opened.
+// Create makes the file of a new build with everything in it and opens it. The file gets its name
+// when all is synced: a build is there whole or not at all. It errs with ErrExists, ErrHeld or ErrWrite.
 func (s *Store) Create(b *measure.Build) (*File, error) {
-	there, err := s.has(b.ID)
+	if err := s.free(b.ID); err != nil {
+		return nil, err
+	}
+	l, err := takeLock(s.lockPath(b.ID))
 	if err != nil {
 		return nil, err
 	}
-	if there {
-		return nil, fmt.Errorf("build %s %w", b.ID, ErrExists)
+	err = s.free(b.ID) // another process may have made it since
+	if err == nil {
+		err = s.make(b)
 	}
-	f, err := s.open(b.ID)
 	if err != nil {
-		return nil, err
+		return nil, both(err, l.release())
 	}
-	if err := f.fill(b); err != nil {
-		return nil, both(err, f.Close())
+	return openFile(b.ID, s.path(b.ID), l)
+}
+
+// free errs with ErrExists when the store has the build.
+func (s *Store) free(id measure.ID) error {
+	there, err := s.has(id)
+	if err == nil && there {
+		err = fmt.Errorf("build %s %w", id, ErrExists)
 	}
-	if err := syncDir(s.buildsDir()); err != nil {
-		return nil, both(fmt.Errorf("store: %w", err), f.Close())
+	return err
+}
+
+// make writes the file of a new build. What an earlier try left behind was never a build.
+func (s *Store) make(b *measure.Build) error {
+	temp := s.path(b.ID) + ".new"
+	if err := os.Remove(temp); err != nil && !errors.Is(err, os.ErrNotExist) {
+		return fmt.Errorf("store: %w", err)
 	}
-	return f, nil
+	f, err := openFile(b.ID, temp, nil)
+	if err != nil {
+		return err
+	}
+	if err := both(f.fill(b), f.Close()); err != nil {
+		return err
+	}
+	if err := os.Rename(temp, s.path(b.ID)); err != nil {
+		return fmt.Errorf("store: %w", err)
+	}
+	return syncDir(s.buildsDir())
 }
 
 // OpenBuild opens a build for writing and loads it. What could not be trusted is set aside. It errs
@@ -52,7 +78,11 @@ func (s *Store) OpenBuild(id measure.ID) (*File, *measure.Build, []Aside, error)
 	if !there {
 		return nil, nil, nil, fmt.Errorf("build %s %w", id, ErrNoBuild)
 	}
-	f, err := s.open(id)
+	l, err := takeLock(s.lockPath(id))
+	if err != nil {
+		return nil, nil, nil, err
+	}
+	f, err := openFile(id, s.path(id), l)
 	if err != nil {
 		return nil, nil, nil, err
 	}
@@ -122,17 +152,14 @@ func (f *File) set(r Record) (err error) {
 	return f.disk.Sync()
 }
 
-// open locks and opens the file of a build, which is made when it is missing.
-func (s *Store) open(id measure.ID) (*File, error) {
-	l, err := takeLock(s.lockPath(id))
+// openFile opens the file of a build under a lock that is released when it can't be opened. The
+// file is made when it is missing.
+func openFile(id measure.ID, path string, l *lock) (*File, error) {
+	db, err := openDB(path)
 	if err != nil {
-		return nil, err
+		return nil, both(fmt.Errorf("store: %s %w: %w", filepath.Base(path), ErrDamaged, err), l.release())
 	}
-	db, err := openDB(s.path(id))
-	if err != nil {
-		return nil, both(fmt.Errorf("store: %s %w: %w", filepath.Base(s.path(id)), ErrDamaged, err), l.release())
-	}
-	disk, err := os.OpenFile(s.path(id), os.O_RDWR, 0)
+	disk, err := os.OpenFile(path, os.O_RDWR, 0)
 	if err != nil {
 		return nil, both(fmt.Errorf("store: %w", err), both(db.Close(), l.release()))
 	}

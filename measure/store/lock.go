@@ -40,8 +40,11 @@ func takeLock(path string) (*lock, error) {
 	return l, nil
 }
 
-// release takes the name out and frees the lock.
+// release takes the name out and frees the lock; no lock is no error.
 func (l *lock) release() error {
+	if l == nil {
+		return nil
+	}
 	nameErr := l.write("")
 	if err := l.os.Unlock(); err != nil {
 		return fmt.Errorf("store: lock %s: %w", l.path, err)

@@ -80,6 +80,36 @@ func TestKeptRecordsAreThereAfterReopening(t *testing.T) {
 	}
 }
 
+// A creation that was killed half way has left a file that is no build; the next try takes its place.
+func TestHalfACreationIsNoBuild(t *testing.T) {
+	st, err := Open(t.TempDir())
+	if err != nil {
+		t.Fatal(err)
+	}
+	half := sample(2)
+	half.Readings[1].Note = "left behind"
+	f, err := openFile(buildID, st.path(buildID)+".new", nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := f.fill(half); err != nil {
+		t.Fatal(err)
+	}
+	closeFile(t, f)
+	if ids, err := st.IDs(); err != nil || len(ids) != 0 {
+		t.Errorf("builds %v, %v; want none", ids, err)
+	}
+	f, err = st.Create(sample(1))
+	if err != nil {
+		t.Fatal(err)
+	}
+	closeFile(t, f)
+	b, aside, err := st.Peek(buildID)
+	if err != nil || len(aside) > 0 || len(b.Readings) != 1 {
+		t.Errorf("%d readings, set aside %v, %v; want the one of the new build", len(b.Readings), aside, err)
+	}
+}
+
 func TestKeepingARecordTwiceKeepsItOnce(t *testing.T) {
 	st := newStore(t, sample(2))
 	f, _, _, err := st.OpenBuild(buildID)
