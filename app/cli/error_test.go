@@ -30,6 +30,7 @@ func TestErrorIsOneLineAndItsExitCode(t *testing.T) {
 		{"check of two files", []string{"check", file, file}, BadInput, "check FILE"},
 		{"no such file", []string{"check", d.path("none.json")}, BadInput, "none.json: there is no such file"},
 		{"a folder for a file", []string{"check", d.dir}, BadInput, d.dir},
+		{"a file without end", []string{"check", "/dev/zero"}, BadInput, "zero"},
 		{"a file that is cut off", []string{"check", cut}, BadInput, "cut.json"},
 		{"points with an argument", []string{"points", "x"}, BadInput, "yokebook points"},
 		{"completion of an unknown shell", []string{"completion", "nosuch"}, BadInput, "bash"},

@@ -2,7 +2,6 @@ package cli
 
 import (
 	"fmt"
-	"os"
 
 	"github.com/spf13/cobra"
 
@@ -25,9 +24,9 @@ func (p Program) importing() *cobra.Command {
 }
 
 func (p Program) importFile(s *logbook.Shelf, path string) error {
-	data, err := os.ReadFile(path)
+	data, err := readFile(path)
 	if err != nil {
-		return readError(path, err)
+		return err
 	}
 	id, report, err := s.Import(data)
 	if err != nil {

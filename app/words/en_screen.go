@@ -4,13 +4,15 @@ package words
 // are short; a test lays every page out and fails where a text does not fit its place.
 var enScreen = table{
 	"screen.title": "yokebook",
-	"screen.front": "◀ FRONT",
+	"screen.front": "← FRONT",
 	"screen.back":  "Back",
 	"screen.up":    "▲ Up",
 	"screen.down":  "▼ Down",
 
-	"screen.builds":          "Builds on this device",
-	"screen.builds.none":     "No build here yet. A build is one shaft line of one vehicle: start one.",
+	"screen.builds":      "Builds on this device",
+	"screen.builds.none": "No build here yet",
+	"screen.builds.what": "A build is one shaft line of one vehicle. You are led from reading to reading, bench first, then " +
+		"under the vehicle, and after each one you see what it means.",
 	"screen.builds.new":      "New build",
 	"screen.builds.row":      "{0} readings, {1} still wanted",
 	"screen.builds.done":     "{0} readings, nothing wanted",
@@ -52,6 +54,7 @@ var enScreen = table{
 	"screen.repeat":          "read {0} times already",
 	"screen.once":            "read once already",
 	"screen.keep":            "KEEP",
+	"screen.erase":           "Erase",
 	"screen.more":            "More",
 	"screen.yes":             "Yes",
 	"screen.no":              "No",
@@ -86,12 +89,13 @@ var enScreen = table{
 	"screen.side.outward.yes":      "Stands OUT",
 	"screen.side.outward.no":       "Lies BACK",
 
+	"screen.refused":     "This was not kept",
 	"screen.doubt.keep":  "It is so: keep it",
 	"screen.doubt.again": "Look again",
 
 	"screen.kept":         "KEPT",
 	"screen.struck":       "STRUCK",
-	"screen.strike":       "Strike this",
+	"screen.strike":       "Strike",
 	"screen.strike.why":   "struck right after keeping",
 	"screen.kept.text":    "{0}: {1}",
 	"screen.changed":      "What this changed, worst first",
@@ -110,6 +114,7 @@ var enScreen = table{
 
 	"screen.bring":       "Next: {0}",
 	"screen.bring.note":  "{0} is to be read like this. The vehicle stands now: {1}. Bring it there with care, or stay and read what is left.",
+	"screen.bring.first": "{0} is to be read like this. Bring it there with care, or stay and read what is left.",
 	"screen.bring.done":  "It stands so now",
 	"screen.bring.stay":  "Stay as it is",
 	"screen.caution":     "Before you go on",

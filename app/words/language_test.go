@@ -31,6 +31,7 @@ func TestLanguagesHaveTheSameKeysAndGaps(t *testing.T) {
 // is told apart from a complete one, from both sides.
 func TestDifferencesNameWhatIsMissingInEither(t *testing.T) {
 	one := newLanguage("aa", "One", table{"k": "read {0 point} at {1 mm}", "m": "x"})
+	one.native = true
 	tests := []struct {
 		name  string
 		other table
@@ -43,10 +44,38 @@ func TestDifferencesNameWhatIsMissingInEither(t *testing.T) {
 		{"gap with another unit", table{"k": "{1 deg}: {0 point}", "m": "y"}, "aa and bb have other gaps in k"},
 	}
 	for _, tt := range tests {
-		if got := strings.Join(Differences(one, newLanguage("bb", "Two", tt.other)), "; "); got != tt.want {
+		two := newLanguage("bb", "Two", tt.other, pointTexts())
+		if got := strings.Join(Differences(one, two), "; "); got != tt.want {
 			t.Errorf("%s: got %q, want %q", tt.name, got, tt.want)
 		}
 	}
+}
+
+func TestSecondLanguageNeedsTheTextsOfPoints(t *testing.T) {
+	texts := pointTexts()
+	delete(texts, "question.gearbox.slope")
+	delete(texts, "place.tyre.code")
+	second := newLanguage("bb", "Two", English.sentences, texts)
+	got := strings.Join(Differences(English, second), "; ")
+	if want := "bb lacks place.tyre.code; bb lacks question.gearbox.slope"; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	p, _ := measure.PointOf("datum.slope")
+	if said := second.Question(p); said != "Q datum.slope" {
+		t.Errorf("the second language asks %q", said)
+	}
+}
+
+// pointTexts are the texts of all points in an invented language.
+func pointTexts() table {
+	texts := table{}
+	for _, p := range measure.Points {
+		texts["question."+p.Key], texts["place."+p.Key] = "Q "+p.Key, "P "+p.Key
+		for _, c := range p.Codes {
+			texts[codeKey(p, c)] = "C " + c.Means
+		}
+	}
+	return texts
 }
 
 func TestEveryMessageOfTheChecksHasASentence(t *testing.T) {

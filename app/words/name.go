@@ -1,6 +1,7 @@
 package words
 
 import (
+	"fmt"
 	"strings"
 
 	"yokebook/checks"
@@ -55,7 +56,12 @@ func (l *Language) Code(p measure.Point, c measure.Code) string {
 	if l.native {
 		return c.Means
 	}
-	return l.or("code."+p.Key+"."+c.Means, c.Means)
+	return l.or(codeKey(p, c), c.Means)
+}
+
+// codeKey names the meaning of an answer: "code.obstacle.side.1".
+func codeKey(p measure.Point, c measure.Code) string {
+	return fmt.Sprintf("code.%s.%d", p.Key, c.Value)
 }
 
 // Point returns the name of a point: "gearbox slope".
