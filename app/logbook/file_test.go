@@ -11,6 +11,7 @@ import (
 
 	"yokebook/measure"
 	"yokebook/measure/document"
+	"yokebook/measure/store"
 )
 
 // newFile makes a build file with one reading.
@@ -83,6 +84,21 @@ func TestNewFileIsWrittenWithItsFirstReading(t *testing.T) {
 	}
 	if _, err := NewFile(path, "invented", measure.NewLayout(), newWorld().sources(deviceA)); err == nil {
 		t.Error("a new build was started over a file that is there")
+	}
+}
+
+func TestFileThatCantBeWrittenIsSaidSo(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "no such folder", "build.json")
+	b, err := NewFile(path, "invented", measure.NewLayout(), newWorld().sources(deviceA))
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, err = b.Keep(slope(t, "gearbox.slope", "2"))
+	if line := fmt.Sprint(err); !errors.Is(err, store.ErrWrite) || strings.Contains(line, "\n") || strings.Count(line, "no such folder") != 1 {
+		t.Errorf("%q; want ErrWrite in one line that names the file once", line)
+	}
+	if len(b.Build().Readings) != 0 {
+		t.Error("a reading that is not on the disk is shown")
 	}
 }
 
