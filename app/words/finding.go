@@ -99,14 +99,13 @@ func (l *Language) value(f checks.Finding) (value, interval string) {
 	}
 	up, down := *f.High-*f.Value, *f.Value-*f.Low
 	doubt := math.Max(up, down)
-	value = l.said(f, doubt)
 	switch {
 	case !(doubt > 0):
-		return value, ""
+		return l.said(f, 0), ""
 	case math.Abs(up-down) <= lopsided*doubt:
-		return value, "± " + l.bare(doubt, doubt) + l.unitAfter(f.Unit)
+		return l.said(f, doubt), "± " + l.bare(doubt, doubt) + l.unitAfter(f.Unit)
 	}
-	return value, l.Say("finding.around", l.Between(*f.Low, *f.High, f.Unit))
+	return l.said(f, (*f.High-*f.Low)/2), l.Say("finding.around", l.Between(*f.Low, *f.High, f.Unit))
 }
 
 // said writes the value, in a phrase where the check has one: "ends within 0.4°".

@@ -126,7 +126,11 @@ func TestVerdictSaysWhatItRestsOn(t *testing.T) {
 }
 
 func TestLopsidedIntervalIsSaidAsRange(t *testing.T) {
-	f := checks.Finding{Value: num(0.5), Low: num(0.1), High: num(1.4), Unit: "deg"}
+	f := checks.Finding{Value: num(3.48), Low: num(2.9), High: num(7.5), Unit: "deg"}
+	if got := English.Finding(f); got.Value != "3.5°" || got.Interval != "(2.9 … 7.5°)" {
+		t.Errorf("value and range are not cut alike: %q %q", got.Value, got.Interval)
+	}
+	f = checks.Finding{Value: num(0.5), Low: num(0.1), High: num(1.4), Unit: "deg"}
 	if got := English.Finding(checks.Finding{Check: "joint.match", Value: num(0.43), Unit: "deg"}).Value; got != "ends within 0.43°" {
 		t.Errorf("a match, which is never judged, is said as %q", got)
 	}
