@@ -91,9 +91,7 @@ func (e *engine) repeats(p measure.Point, list []measure.Reading, off float64) *
 		terms = e.several(p, list, last, values)
 	}
 	if off > 0 && movesWithAxle(p.Key) {
-		length := e.lengthForWidening()
-		widen := math.Atan(off/length) * 180 / math.Pi
-		terms = append(terms, term{&cause{"height|" + string(last.ID), rectangular, p.Key, last.ID, false}, widen})
+		terms = append(terms, term{&cause{"height|" + string(last.ID), rectangular, p.Key, last.ID, false}, e.widening(off)})
 	}
 	return e.number(uncertain.Mean(values), terms, from)
 }
@@ -185,6 +183,11 @@ func movesWithAxle(key string) bool {
 		return true
 	}
 	return false
+}
+
+// widening is the angle in degrees that a difference in height may turn the shaft by.
+func (e *engine) widening(mm float64) float64 {
+	return math.Atan(mm/e.lengthForWidening()) * 180 / math.Pi
 }
 
 // lengthForWidening is the length over which a change of height turns the shaft, mm.

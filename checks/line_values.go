@@ -106,10 +106,14 @@ func (ln *line) uses() [][]int {
 // changedByWindUp reports whether a number of a wound-up line rests on the wind-up at all; one that
 // does not is the same as in the state itself and is said there.
 func (e *engine) changedByWindUp(ln *line, q *quantity) bool {
-	key := "pinion.windup_drive"
 	if ln.state.Case == measure.Coast {
-		key = "pinion.windup_coast"
+		return e.rests(q, "pinion.windup_coast")
 	}
+	return e.rests(q, "pinion.windup_drive")
+}
+
+// rests reports whether a reading of a point went into a quantity.
+func (e *engine) rests(q *quantity, key string) bool {
 	for _, r := range e.readings {
 		if r.Point == key && slices.Contains(q.from.used, r.ID) {
 			return true

@@ -156,6 +156,11 @@ func (e *engine) ofSubject(c *Check, subject string) []Finding {
 		}
 		f := Finding{Check: c.Key, Subject: subject, State: ln.state, Unit: c.Unit}
 		f.Notes = append(f.Notes, a.notes...)
+		for _, h := range ln.heights {
+			if a.q != nil && movesWithAxle(h.point) && e.rests(a.q, h.point) {
+				f.Notes = append(f.Notes, Message{MsgHeightWidened, []any{h.point, h.mm, e.widening(h.mm)}})
+			}
+		}
 		f.fill(a.q)
 		e.judge(&f, c, a, ln)
 		if !ln.state.Running() {
@@ -242,6 +247,9 @@ func (e *engine) notRunning(f *Finding, c *Check, a, running answer, settled boo
 		f.Missing = appendMissing(f.Missing, m)
 	}
 	f.Advice = Message{Key: advice}
+	if note == MsgHanging && len(running.missing) > 0 {
+		f.Advice.Args = []any{running.missing[0].Point}
+	}
 }
 
 func sorted(list []Finding) []Finding {

@@ -108,6 +108,9 @@ func TestAnotherHeightWidens(t *testing.T) {
 		s.read("shaft.slope", "8", measure.RideKerb, with("exact"), height(mm))
 		s.read("shaft.length", "1000", measure.OffBench, basis(measure.Stated))
 		f := find(t, s.run(), "joint.angle|front|ride/kerb")
+		if (mm == "512") != has(f.Notes, checks.MsgHeightWidened) {
+			t.Errorf("height %s: notes %v", mm, f.Notes)
+		}
 		return *f.High - *f.Low
 	}
 	if got := width("504"); got != 0 {
