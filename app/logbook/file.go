@@ -73,10 +73,10 @@ func (k *buildFile) Close() error { return nil }
 func (k *buildFile) keep(next *measure.Build, _ []store.Record) (*measure.Build, error) {
 	if k.bytes == nil {
 		data, err := document.Write(next)
-		if err == nil {
-			err = store.WriteNewFile(k.path, data)
-		}
 		if err != nil {
+			return nil, fileError(k.path, err)
+		}
+		if err := store.WriteNewFile(k.path, data); err != nil {
 			return nil, writeError(k.path, err)
 		}
 		k.bytes = data

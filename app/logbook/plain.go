@@ -88,8 +88,13 @@ func fileError(path string, err error) error {
 
 // cause takes the path off an error of the file system.
 func cause(err error) error {
-	if at, ok := err.(*os.PathError); ok {
+	var at *os.PathError
+	var two *os.LinkError
+	switch {
+	case errors.As(err, &at):
 		return at.Err
+	case errors.As(err, &two):
+		return two.Err
 	}
 	return err
 }
