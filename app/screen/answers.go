@@ -27,7 +27,7 @@ func (s *Screen) sides() page {
 			tap:     s.does(func() { m.Side(side.positive) }),
 		})
 	}
-	q.answers = append(q.answers, s.back())
+	q.foot = s.back()
 	return s.ask(q)
 }
 
@@ -48,13 +48,13 @@ func (s *Screen) codes() page {
 		q.answers = append(q.answers, answer{name: fmt.Sprintf("answer.%d", c.Value), words: text,
 			tap: s.does(func() { m.Answer(c.Value) })})
 	}
-	q.answers = append(q.answers, s.moreAnswer())
+	q.foot = s.moreAnswer()
 	return s.ask(q)
 }
 
 // moreAnswer is the way to everything else from a page that has no keypad.
-func (s *Screen) moreAnswer() answer {
-	return answer{name: "more", words: s.lang.Say("screen.more"), kind: part.Standing, tap: s.does(s.take.OpenMore)}
+func (s *Screen) moreAnswer() *answer {
+	return &answer{name: "more", words: s.lang.Say("screen.more"), kind: part.Standing, tap: s.does(s.take.OpenMore)}
 }
 
 // write is the one page of the Take screen with a text entry: for what stands on a part.
@@ -66,8 +66,8 @@ func (s *Screen) write() page {
 	keep := s.does(func() { m.Wrote(strings.TrimSpace(entry.Text)) })
 	entry.OnSubmitted = func(string) { keep() }
 	page := s.ask(question{title: s.lang.Question(p), note: s.lang.Say("screen.write"), field: entry, answers: []answer{
-		{name: "keep", words: s.lang.Say("screen.keep"), kind: part.Main, tap: keep}, s.moreAnswer(),
-	}})
+		{name: "keep", words: s.lang.Say("screen.keep"), kind: part.Main, tap: keep},
+	}, foot: s.moreAnswer()})
 	page.focus = entry
 	page.answers = nil
 	return page
@@ -76,9 +76,17 @@ func (s *Screen) write() page {
 // doubts asks back in one sentence with two answers.
 func (s *Screen) doubts() page {
 	m := s.take
-	return s.ask(question{title: s.lang.Message(m.Doubts()[0]), answers: []answer{
+	return s.ask(question{title: sentence(s.lang.Message(m.Doubts()[0])), answers: []answer{
 		{name: "doubt.again", words: s.lang.Say("screen.doubt.again"), kind: part.Main, tap: s.does(m.LookAgain)},
 		{name: "doubt.keep", words: s.lang.Say("screen.doubt.keep"), tap: s.does(m.KeepAllTheSame)},
+	}})
+}
+
+// refused says why the logbook did not take a value.
+func (s *Screen) refused() page {
+	again := s.does(s.take.LookAgain)
+	return s.ask(question{title: s.lang.Say("screen.refused"), enter: again, answers: []answer{
+		{name: "doubt.again", words: s.lang.Say("screen.doubt.again"), kind: part.Main, tap: again},
 	}})
 }
 
@@ -86,15 +94,19 @@ func (s *Screen) doubts() page {
 func (s *Screen) bring() page {
 	m := s.take
 	stop := m.Stop()
+	note := s.lang.Say("screen.bring.first", s.lang.Point(stop.Point.Key))
+	if m.Stand().State.Ride != measure.Bench {
+		note = s.lang.Say("screen.bring.note", s.lang.Point(stop.Point.Key), s.lang.State(m.Stand().State))
+	}
 	return s.ask(question{
 		title:   s.lang.Say("screen.bring", s.lang.State(stop.State)),
-		note:    s.lang.Say("screen.bring.note", s.lang.Point(stop.Point.Key), s.lang.State(m.Stand().State)),
+		note:    note,
 		picture: s.standPicture(stop.State),
 		answers: []answer{
 			{name: "bring.done", words: s.lang.Say("screen.bring.done"), kind: part.Main, tap: s.does(m.Brought)},
 			{name: "bring.stay", words: s.lang.Say("screen.bring.stay"), tap: s.does(m.StayAsItIs)},
-			s.moreAnswer(),
 		},
+		foot: s.moreAnswer(),
 	})
 }
 
@@ -126,7 +138,7 @@ func (s *Screen) stances() page {
 		q.answers = append(q.answers, answer{name: "stance." + state.String(), words: s.lang.State(state), kind: kind,
 			picture: func(c sketch.Colours) []byte { return sketch.Stand(state, c) }, tap: s.does(func() { m.SetState(state) })})
 	}
-	q.answers = append(q.answers, s.back())
+	q.foot = s.back()
 	return s.ask(q)
 }
 
@@ -135,7 +147,7 @@ func (s *Screen) setup() page {
 	m := s.take
 	return s.ask(question{title: s.lang.Say("screen.setup.ask"), note: s.lang.Say("screen.setup.note", m.Stand().Setup), answers: []answer{
 		{name: "setup.moved", words: s.lang.Say("screen.setup.moved"), tap: s.does(m.Moved)},
-		{name: "back", words: s.lang.Say("screen.setup.same"), kind: part.Standing, tap: s.goBack},
+		{name: "back", words: s.lang.Say("screen.setup.same"), tap: s.goBack},
 	}})
 }
 
@@ -149,7 +161,7 @@ func (s *Screen) skips() page {
 		text := s.lang.Say(key)
 		q.answers = append(q.answers, answer{name: key, words: text, tap: s.does(func() { s.take.Skip(text) })})
 	}
-	q.answers = append(q.answers, s.back())
+	q.foot = s.back()
 	return s.ask(q)
 }
 
@@ -161,7 +173,8 @@ func (s *Screen) tools() page {
 		q.answers = append(q.answers, answer{name: "tool." + in.ID, words: s.toolName(in.ID), tap: s.does(func() { m.SetTool(in.ID) })})
 	}
 	q.answers = append(q.answers,
-		answer{name: "tool.none", words: s.lang.Say("screen.tools.none"), tap: s.does(func() { m.SetTool("") })}, s.back())
+		answer{name: "tool.none", words: s.lang.Say("screen.tools.none"), tap: s.does(func() { m.SetTool("") })})
+	q.foot = s.back()
 	return s.ask(q)
 }
 
@@ -180,7 +193,7 @@ func (s *Screen) toolName(id string) string {
 // more is everything else that one can do at a stop.
 func (s *Screen) more() page {
 	m := s.take
-	q := question{title: s.lang.Say("screen.more.title", s.lang.Point(m.Stop().Point.Key))}
+	q := question{title: sentence(s.lang.Say("screen.more.title", s.lang.Point(m.Stop().Point.Key)))}
 	add := func(name, words string, tap func()) {
 		q.answers = append(q.answers, answer{name: name, words: words, tap: s.does(tap)})
 	}
@@ -197,6 +210,6 @@ func (s *Screen) more() page {
 		add("more.last", s.lang.Say("screen.more.last"), m.OpenLast)
 	}
 	add("more.builds", s.lang.Say("screen.more.builds"), s.leave)
-	q.answers = append(q.answers, s.back())
+	q.foot = s.back()
 	return s.ask(q)
 }

@@ -26,6 +26,7 @@ type question struct {
 	picture fyne.CanvasObject
 	field   fyne.CanvasObject
 	answers []answer
+	foot    *answer // leaves the page; nil where one has to answer
 	enter   func()
 }
 
@@ -55,6 +56,10 @@ func (s *Screen) ask(q question) page {
 		objects = append(objects, key)
 		p.answers = append(p.answers, a.tap)
 	}
+	if q.foot != nil {
+		lay.Foot = s.answerKey(*q.foot)
+		objects = append(objects, lay.Foot)
+	}
 	p.object = container.New(lay, objects...)
 	return p
 }
@@ -72,6 +77,6 @@ func (s *Screen) answerKey(a answer) *part.Key {
 }
 
 // back is the answer that leaves a page as it was.
-func (s *Screen) back() answer {
-	return answer{name: "back", words: s.lang.Say("screen.back"), kind: part.Standing, tap: s.goBack}
+func (s *Screen) back() *answer {
+	return &answer{name: "back", words: s.lang.Say("screen.back"), kind: part.Standing, tap: s.goBack}
 }

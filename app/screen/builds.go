@@ -5,14 +5,13 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
 	"yokebook/app/logbook"
-	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/part"
 	"yokebook/app/screen/sketch"
 	"yokebook/app/screen/start"
+	"yokebook/measure"
 )
 
 // builds is the page of all builds on this device, newest work first.
@@ -28,12 +27,12 @@ func (s *Screen) builds() page {
 		return strings.Compare(string(b.ID), string(a.ID))
 	})
 	fresh := s.does(func() { s.fresh = start.New() })
+	if len(list) == 0 {
+		return s.noBuild(fresh)
+	}
 	title := s.lang.Say("screen.builds")
-	switch {
-	case s.failure() != "":
-		title = s.failure()
-	case len(list) == 0:
-		title = s.lang.Say("screen.builds.none")
+	if failure := s.failure(); failure != "" {
+		title = failure
 	}
 	rows := part.NewRows(len(list), s.sizes, func(i int) fyne.CanvasObject { return s.buildRow(list[i]) })
 	return page{object: s.listPage(title, rows, part.NewWordKey("new", part.Main, s.lang.Say("screen.builds.new"), fresh)), enter: fresh}
@@ -57,14 +56,16 @@ func (s *Screen) buildRow(l logbook.Listing) fyne.CanvasObject {
 	return part.NewKey("build."+string(l.ID), part.Row, face, s.does(func() { s.open(s.shelf.Open(l.ID)) }))
 }
 
-// listPage is a page of rows with its keys; keys to turn over come with it.
-func (s *Screen) listPage(title string, rows *part.Rows, keys ...fyne.CanvasObject) fyne.CanvasObject {
-	head := part.NewText(title, 15, 24, part.Plain).Bold()
-	keys = append(keys,
-		part.NewWordKey("up", part.Ordinary, s.lang.Say("screen.up"), func() { rows.Turn(-1) }),
-		part.NewWordKey("down", part.Ordinary, s.lang.Say("screen.down"), func() { rows.Turn(1) }))
-	lay := &arrange.List{Title: head, Rows: rows, Keys: keys}
-	return container.New(lay, append([]fyne.CanvasObject{head, rows}, keys...)...)
+// noBuild is shown before there is any build: what one is, and the key to start one.
+func (s *Screen) noBuild(fresh func()) page {
+	scene := sketch.Scene{State: measure.RideKerb, Shafts: 1}
+	return s.ask(question{
+		title:   s.lang.Say("screen.builds.none"),
+		note:    s.lang.Say("screen.builds.what"),
+		picture: part.NewPicture(func(c sketch.Colours) []byte { return sketch.Line(scene, c) }, s.lang.Say("screen.front")),
+		answers: []answer{{name: "new", words: s.lang.Say("screen.builds.new"), kind: part.Main, tap: fresh}},
+		enter:   fresh,
+	})
 }
 
 // newBuild is the page that asks the next thing about a build that is being started.
@@ -85,7 +86,7 @@ func (s *Screen) newBuild() page {
 			}),
 		})
 	}
-	q.answers = append(q.answers, s.back())
+	q.foot = s.back()
 	return s.ask(q)
 }
 
@@ -97,8 +98,8 @@ func (s *Screen) askTitle() page {
 	goOn := s.does(func() { s.fresh.Name(entry.Text) })
 	entry.OnSubmitted = func(string) { goOn() }
 	p := s.ask(question{title: s.lang.Say("screen.new.title"), field: entry, answers: []answer{
-		{name: "go", words: s.lang.Say("screen.new.go"), kind: part.Main, tap: goOn}, s.back(),
-	}})
+		{name: "go", words: s.lang.Say("screen.new.go"), kind: part.Main, tap: goOn},
+	}, foot: s.back()})
 	p.focus = entry
 	p.answers = nil
 	return p

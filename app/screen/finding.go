@@ -2,9 +2,11 @@ package screen
 
 import (
 	"math"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"yokebook/app/screen/arrange"
@@ -18,15 +20,15 @@ import (
 func (s *Screen) finding() page {
 	f, ok := s.take.Opened()
 	if !ok {
-		return s.ask(question{title: s.lang.Say("screen.finding.gone"), answers: []answer{s.back()}})
+		return s.ask(question{title: s.lang.Say("screen.finding.gone"), foot: s.back()})
 	}
 	t := s.lang.Finding(f)
 	ink := part.VerdictInk(f.Verdict)
 	lay := &arrange.Finding{
-		Title:   part.NewText(t.Title, 16, 24, part.Plain).Bold(),
+		Title:   part.NewText(sentence(t.Title), 16, 24, part.Plain).Bold(),
 		Mark:    part.NewMark(f.Verdict),
 		Verdict: part.NewText(t.Verdict, 15, 24, ink).Bold(),
-		Value:   part.NewText(s.valueAndLimit(t), 16, 26, part.Plain).Bold(),
+		Value:   part.NewText(s.valueAndLimit(f, t), 16, 26, part.Plain).Bold(),
 		Body:    s.findingBody(f, t),
 		Back:    s.backKey(),
 	}
@@ -39,8 +41,8 @@ func (s *Screen) finding() page {
 	return page{object: container.New(lay, objects...)}
 }
 
-func (s *Screen) valueAndLimit(t words.FindingText) string {
-	text := t.Value + spaced(t.Interval)
+func (s *Screen) valueAndLimit(f checks.Finding, t words.FindingText) string {
+	text := s.valueOf(f, t)
 	if t.Limit != "" {
 		if text != "" {
 			text += " · "
@@ -72,7 +74,7 @@ func (s *Screen) findingBody(f checks.Finding, t words.FindingText) fyne.CanvasO
 		var said []string
 		for _, l := range lines {
 			if l != "" {
-				said = append(said, l)
+				said = append(said, sentence(l))
 			}
 		}
 		if len(said) == 0 {
@@ -80,13 +82,10 @@ func (s *Screen) findingBody(f checks.Finding, t words.FindingText) fyne.CanvasO
 		}
 		head := widget.NewLabelWithStyle(s.lang.Say(heading), fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
 		head.SizeName = look.SizeHeading
-		box.Add(head)
-		for _, l := range said {
-			label := widget.NewLabel(l)
-			label.Wrapping = fyne.TextWrapWord
-			label.SizeName = look.SizeBody
-			box.Add(label)
-		}
+		label := widget.NewLabel(strings.Join(said, "\n"))
+		label.Wrapping = fyne.TextWrapWord
+		label.SizeName = look.SizeBody
+		box.Add(container.New(layout.NewCustomPaddedVBoxLayout(-8), head, label))
 	}
 	var used []string
 	for _, r := range s.take.Used(f) {

@@ -23,13 +23,13 @@ func (s *Screen) keypad() page {
 	lay := &arrange.Take{
 		Stand:    s.standKeys(),
 		Picture:  s.linePicture(),
-		Decimal:  part.NewWordKey("key.decimal", part.Ordinary, s.decimalSign(), func() { s.types(m.Decimal) }),
-		Erase:    part.NewWordKey("key.erase", part.Ordinary, "⌫", func() { s.types(m.Erase) }),
+		Decimal:  s.typeKey("key.decimal", s.decimalSign(), m.Decimal),
+		Erase:    part.NewWordKey("key.erase", part.Ordinary, s.lang.Say("screen.erase"), func() { s.types(m.Erase) }),
 		More:     part.NewWordKey("more", part.Standing, s.lang.Say("screen.more"), s.does(m.OpenMore)),
 		Keep:     part.NewKey("keep", part.Main, part.NewText(s.lang.Say("screen.keep"), 24, 40, part.OnIt).Bold().Centred(), keep),
 		Question: nil,
 	}
-	name := s.lang.Point(stop.Point.Key)
+	name := sentence(s.lang.Point(stop.Point.Key))
 	asked := s.lang.Question(stop.Point)
 	if m.Page() == take.Height {
 		name, asked = s.lang.Say("screen.height.name"), s.lang.Say("screen.type_height")
@@ -37,11 +37,11 @@ func (s *Screen) keypad() page {
 	}
 	words := part.NewText(asked, 15, 24, part.Plain).Bold()
 	lay.Question = words
-	number := part.NewText("", 22, 52, part.Plain).Bold().Mono()
+	number := part.NewText("", 22, 52, part.Plain).Bold()
 	number.Align = fyne.TextAlignTrailing
 	lay.Display = part.NewField(part.NewEndsFace(s.stopWords(name), number, 0.58))
 	for d := range lay.Digits {
-		lay.Digits[d] = s.digitKey(d)
+		lay.Digits[d] = s.typeKey("key."+strconv.Itoa(d), strconv.Itoa(d), func() { m.Digit(d) })
 	}
 	redraw := func() {
 		number.Say(s.shown())
@@ -64,9 +64,10 @@ func takeObjects(l *arrange.Take) []fyne.CanvasObject {
 	return append(objects, l.Decimal, l.Erase, l.More, l.Keep)
 }
 
-func (s *Screen) digitKey(d int) fyne.CanvasObject {
-	face := part.NewText(strconv.Itoa(d), 24, 44, part.Plain).Bold().Centred()
-	return part.NewKey("key."+strconv.Itoa(d), part.Ordinary, face, func() { s.types(func() { s.take.Digit(d) }) })
+// typeKey is a key that changes the half-typed value.
+func (s *Screen) typeKey(name, sign string, change func()) fyne.CanvasObject {
+	face := part.NewText(sign, 24, 46, part.Plain).Bold().Centred()
+	return part.NewKey(name, part.Ordinary, face, func() { s.types(change) })
 }
 
 func (s *Screen) decimalSign() string {

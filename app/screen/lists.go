@@ -4,9 +4,12 @@ import (
 	"fmt"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 
 	"yokebook/app/logbook"
+	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/part"
+	"yokebook/app/words"
 	"yokebook/checks"
 	"yokebook/measure/route"
 )
@@ -39,10 +42,14 @@ func (s *Screen) stopRow(stop route.Stop) fyne.CanvasObject {
 		verdict, said = checks.Unsaid, s.lang.Say("screen.route.option")
 	}
 	face := part.NewRowFace(part.NewMark(verdict),
-		part.NewText(s.lang.Point(stop.Point.Key), 15, 22, part.Plain).Bold(),
+		part.NewText(sentence(s.lang.Point(stop.Point.Key)), 15, 22, part.Plain).Bold(),
 		part.NewText(s.lang.State(stop.State)+" · "+said, 12, 17, part.Quiet))
 	name := fmt.Sprintf("stop.%s.%s", stop.Point.Key, stop.State)
-	return part.NewKey(name, part.Row, face, s.does(func() { s.take.Go(stop) }))
+	kind := part.Row
+	if here := s.take.Stop(); here.Point.Key == stop.Point.Key && here.State == stop.State {
+		kind = part.Standing
+	}
+	return part.NewKey(name, kind, face, s.does(func() { s.take.Go(stop) }))
 }
 
 // findings is the list of all findings, worst first; a tap opens one.
@@ -66,7 +73,7 @@ func (s *Screen) counts() string {
 func (s *Screen) findingRow(f checks.Finding) fyne.CanvasObject {
 	t := s.lang.Finding(f)
 	detail := t.Verdict
-	for _, more := range []string{t.Value + spaced(t.Interval), t.Limit} {
+	for _, more := range []string{s.valueOf(f, t), t.Limit} {
 		if more != "" {
 			detail += " · " + more
 		}
@@ -75,8 +82,38 @@ func (s *Screen) findingRow(f checks.Finding) fyne.CanvasObject {
 		detail = t.Verdict + " · " + t.Missing[0]
 	}
 	face := part.NewRowFace(part.NewMark(f.Verdict),
-		part.NewText(t.Title, 13, 19, part.Plain).Bold(), part.NewText(detail, 12, 17, part.VerdictInk(f.Verdict)).Bold())
+		part.NewText(sentence(t.Title), 13, 19, part.Plain).Bold(), part.NewText(detail, 12, 17, part.VerdictInk(f.Verdict)).Bold())
 	return part.NewKey("finding."+f.Key(), part.Row, face, s.does(func() { s.take.OpenFinding(f) }))
+}
+
+// valueOf is a finding's value with its doubt; "" for a bare count that no limit explains.
+func (s *Screen) valueOf(f checks.Finding, t words.FindingText) string {
+	if f.Limit == nil && (f.Unit == "" || f.Unit == "count") {
+		return ""
+	}
+	return t.Value + spaced(t.Interval)
+}
+
+// listPage is a page of rows with its keys. The keys to turn over show where there is more.
+func (s *Screen) listPage(title string, rows *part.Rows, keys ...fyne.CanvasObject) fyne.CanvasObject {
+	head := part.NewText(title, 15, 24, part.Plain).Bold()
+	up := part.NewWordKey("up", part.Ordinary, s.lang.Say("screen.up"), func() { rows.Turn(-1) })
+	down := part.NewWordKey("down", part.Ordinary, s.lang.Say("screen.down"), func() { rows.Turn(1) })
+	rows.Laid = func() {
+		showIf(up, rows.First() > 0)
+		showIf(down, rows.First()+rows.Shown() < rows.Count)
+	}
+	keys = append(keys, up, down)
+	lay := &arrange.List{Title: head, Rows: rows, Keys: keys}
+	return container.New(lay, append([]fyne.CanvasObject{head, rows}, keys...)...)
+}
+
+func showIf(o fyne.CanvasObject, show bool) {
+	if show {
+		o.Show()
+	} else {
+		o.Hide()
+	}
 }
 
 func spaced(text string) string {

@@ -6,7 +6,6 @@ import (
 
 	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/part"
-	"yokebook/app/screen/sketch"
 	"yokebook/checks"
 	"yokebook/measure"
 	"yokebook/measure/route"
@@ -47,13 +46,13 @@ func (s *Screen) result() page {
 
 // keptField says what was kept, how it was read, and whether it still counts.
 func (s *Screen) keptField(r measure.Reading, struck bool) fyne.CanvasObject {
-	word, ink, verdict := s.lang.Say("screen.kept"), part.VerdictInk(checks.Clear), "clear"
+	word, verdict := s.lang.Say("screen.kept"), checks.Clear
 	if struck {
-		word, ink, verdict = s.lang.Say("screen.struck"), part.Risk, "out"
+		word, verdict = s.lang.Say("screen.struck"), checks.Out
 	}
-	mark := part.NewPicture(func(c sketch.Colours) []byte { return sketch.Shape(verdict, c.Ink, c.Fill) }, "")
-	title := part.NewText(word+" "+s.sidedValue(r), 16, 24, ink).Bold()
-	detail := part.NewText(s.lang.Point(r.Point)+", "+s.lang.State(r.State()), 12, 16, part.Plain)
+	mark := part.NewMark(verdict)
+	title := part.NewText(word+" "+s.sidedValue(r), 16, 24, part.VerdictInk(verdict)).Bold()
+	detail := part.NewText(sentence(s.lang.Point(r.Point))+", "+s.lang.State(r.State()), 12, 16, part.Plain)
 	return part.NewField(part.NewRowFace(mark, title, detail))
 }
 

@@ -1,6 +1,10 @@
 package screen
 
 import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -145,5 +149,11 @@ func (s *Screen) failure() string {
 	case err == take.ErrNothingTyped:
 		return s.lang.Say("screen.type_first")
 	}
-	return s.lang.Say("screen.error", err.Error())
+	return sentence(strings.TrimPrefix(err.Error(), "value: "))
+}
+
+// sentence starts a text with a capital.
+func sentence(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	return string(unicode.ToUpper(first)) + text[size:]
 }

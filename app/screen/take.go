@@ -17,6 +17,8 @@ func (s *Screen) takePage() page {
 		return s.sides()
 	case take.Doubts:
 		return s.doubts()
+	case take.Refused:
+		return s.refused()
 	case take.Result:
 		return s.result()
 	case take.Done:

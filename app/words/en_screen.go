@@ -113,8 +113,8 @@ var enScreen = table{
 	"screen.done.note":    "{0}. Stops that nobody must take are still on the route.",
 
 	"screen.bring":       "Next: {0}",
-	"screen.bring.note":  "{0} is to be read like this. The vehicle stands now: {1}. Bring it there with care, or stay and read what is left.",
-	"screen.bring.first": "{0} is to be read like this. Bring it there with care, or stay and read what is left.",
+	"screen.bring.note":  "To be read like this: {0}. The vehicle stands now: {1}. Bring it there with care, or stay and read what is left.",
+	"screen.bring.first": "To be read like this: {0}. Bring it there with care, or stay and read what is left.",
 	"screen.bring.done":  "It stands so now",
 	"screen.bring.stay":  "Stay as it is",
 	"screen.caution":     "Before you go on",
@@ -158,5 +158,4 @@ var enScreen = table{
 	"screen.finding.know":  "Good to know",
 	"screen.finding.from":  "Where the limit comes from",
 	"screen.used":          "{0}: {1}, {2}",
-	"screen.error":         "Not done: {0}",
 }

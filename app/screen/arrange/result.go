@@ -22,7 +22,7 @@ func (r *Result) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	s := For(page)
 	x, y, w, h := s.Margin, s.Margin, page.Width-2*s.Margin, page.Height-2*s.Margin
 	const head = 30
-	strike := s.Key + 30
+	strike := s.Key + 5
 	if s.Form == Upright {
 		place(r.Kept, x, y, w-strike-s.Gap, s.Key)
 		place(r.Strike, x+w-strike, y, strike, s.Key)

@@ -46,6 +46,9 @@ func (t *Take) keys(cols int) []fyne.CanvasObject {
 // leastMiddle is the least room for picture, question and display on an upright page.
 const leastMiddle = 170
 
+// roomy is how much more than that the middle gets before the keys grow.
+const roomy = 90
+
 // upright picks three or four columns of keys, whichever gives the larger keys, and shares what is
 // left between the keys and the middle.
 func (t *Take) upright(page fyne.Size, s Sizes) {
@@ -58,7 +61,9 @@ func (t *Take) upright(page fyne.Size, s Sizes) {
 			cols, rows, high = c, r, h
 		}
 	}
-	high = clamp(high, min(high, s.Key), max(s.Key, s.Key+(high-s.Key)/3))
+	if high > s.Key { // the picture gains first, then the keys
+		high = s.Key + max(0, high-s.Key-roomy/float32(rows+2))/2
+	}
 	x, w := s.Margin, page.Width-2*s.Margin
 	y := s.Margin
 	grid(t.Stand, 3, x, y, w, high, s.Gap)
@@ -80,8 +85,8 @@ func (t *Take) bottom(x, y, w, h float32, s Sizes, key float32) {
 // middle shares a column between picture, question and display.
 func (t *Take) middle(x, y, w, h float32) {
 	const gap = 6
-	display := clamp(h*0.3, 46, 92)
-	question := clamp(h*0.3, 44, 120)
+	display := clamp(h*0.26, 46, 80)
+	question := clamp(h*0.26, 46, 100)
 	picture := h - display - question - 2*gap
 	place(t.Picture, x, y, w, picture)
 	place(t.Question, x, y+picture+gap, w, question)

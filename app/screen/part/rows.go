@@ -15,6 +15,8 @@ type Rows struct {
 	Count int
 	Make  func(i int) fyne.CanvasObject
 
+	Laid func() // called when other rows are shown; may be nil
+
 	first  int
 	each   int // rows on a page, known once laid out
 	sizeOf func() arrange.Sizes
@@ -45,15 +47,6 @@ func (r *Rows) First() int { return r.first }
 
 // Shown is how many rows are shown.
 func (r *Rows) Shown() int { return max(0, min(r.each, r.Count-r.first)) }
-
-// Scrolled turns the page with the wheel of a mouse.
-func (r *Rows) Scrolled(e *fyne.ScrollEvent) {
-	if e.Scrolled.DY < 0 {
-		r.Turn(1)
-	} else if e.Scrolled.DY > 0 {
-		r.Turn(-1)
-	}
-}
 
 // CreateRenderer is called by the toolkit.
 func (r *Rows) CreateRenderer() fyne.WidgetRenderer { return &rowsRenderer{r: r} }
@@ -92,7 +85,11 @@ func (r *rowsRenderer) Layout(size fyne.Size) {
 			r.rows = append(r.rows, r.r.Make(r.r.first+i))
 		}
 	}
+	fresh := size != r.size || r.from != r.r.first
 	r.size, r.from = size, r.r.first
+	if fresh && r.r.Laid != nil {
+		r.r.Laid()
+	}
 	for i, row := range r.rows {
 		arrange.Row(row, i, cols, rows, size, s)
 	}

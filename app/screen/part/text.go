@@ -46,9 +46,6 @@ func NewText(words string, least, most float32, ink Ink) *Text {
 // Bold makes the text bold.
 func (t *Text) Bold() *Text { t.Style.Bold = true; return t }
 
-// Mono makes digits stand still while one types.
-func (t *Text) Mono() *Text { t.Style.Monospace = true; return t }
-
 // Centred sets the text in the middle of each line.
 func (t *Text) Centred() *Text { t.Align = fyne.TextAlignCenter; return t }
 

@@ -9,7 +9,7 @@ import (
 
 // LineWide and LineHigh are the size of the picture of the drive line in its own units.
 const (
-	LineWide = 360
+	LineWide = 420
 	LineHigh = 132
 )
 
@@ -34,7 +34,7 @@ const (
 )
 
 func frameOf(s Scene) frame {
-	f := frame{axleX: 300, axleY: 78, wheel: 27}
+	f := frame{axleX: 360, axleY: 78, wheel: 27}
 	switch s.State.Ride {
 	case measure.Droop:
 		f.axleY = 88
@@ -47,7 +47,7 @@ func frameOf(s Scene) frame {
 	}
 	f.front = [2]float64{joint1X, joint1Y}
 	f.rear = [2]float64{f.axleX - 40, f.axleY - 2}
-	f.centre = [2]float64{194, (joint1Y + f.rear[1]) / 2}
+	f.centre = [2]float64{224, (joint1Y + f.rear[1]) / 2}
 	return f
 }
 
@@ -64,7 +64,7 @@ func Line(s Scene, c Colours) []byte {
 		return c.Ink, 1.6
 	}
 	d.ground(f, s.State, c)
-	d.rail(s.State, c, ink)
+	d.rail(f, c, ink)
 	d.wheelAndSpring(f, c, ink)
 	d.engine(c, ink)
 	d.gearbox(c, ink)
@@ -77,23 +77,23 @@ func Line(s Scene, c Colours) []byte {
 type inker func(part string) (stroke string, width float64)
 
 func (d *drawing) ground(f frame, s measure.State, c Colours) {
-	d.line(6, f.ground, 354, f.ground, c.Rule, 2.5)
+	d.line(6, f.ground, 414, f.ground, c.Rule, 2.5)
 	if s.Ride == measure.Droop {
-		d.shape(c.Fill, c.Quiet, 1.6, 214, railY, 222, railY, 234, f.ground, 202, f.ground)
-		d.line(208, (railY+f.ground)/2, 228, (railY+f.ground)/2, c.Quiet, 1.6)
+		d.shape(c.Fill, c.Quiet, 1.6, 234, railY, 242, railY, 254, f.ground, 222, f.ground)
+		d.line(229, (railY+f.ground)/2, 247, (railY+f.ground)/2, c.Quiet, 1.6)
 	}
 	if s.Load == measure.Laden {
-		d.shape(c.Fill, c.Quiet, 1.6, 262, 8, 338, 8, 338, railY-8, 262, railY-8)
-		d.line(262, 8, 338, railY-8, c.Quiet, 1.2)
-		d.line(338, 8, 262, railY-8, c.Quiet, 1.2)
+		d.shape(c.Fill, c.Quiet, 1.6, 312, 6, 398, 6, 398, railY-8, 312, railY-8)
+		d.line(312, 6, 398, railY-8, c.Quiet, 1.2)
+		d.line(398, 6, 312, railY-8, c.Quiet, 1.2)
 	}
 }
 
-func (d *drawing) rail(s measure.State, c Colours, ink inker) {
+func (d *drawing) rail(f frame, c Colours, ink inker) {
 	stroke, width := ink("rail")
-	d.shape(c.Fill, stroke, width, 8, railY-7, 352, railY-7, 352, railY, 8, railY)
+	d.shape(c.Fill, stroke, width, 8, railY-7, 412, railY-7, 412, railY, 8, railY)
 	stroke, width = ink("bumpstop")
-	d.shape(c.Fill, stroke, width, 290, railY, 310, railY, 306, railY+9, 294, railY+9)
+	d.shape(c.Fill, stroke, width, f.axleX-10, railY, f.axleX+10, railY, f.axleX+6, railY+9, f.axleX-6, railY+9)
 }
 
 func (d *drawing) wheelAndSpring(f frame, c Colours, ink inker) {
@@ -101,12 +101,12 @@ func (d *drawing) wheelAndSpring(f frame, c Colours, ink inker) {
 	d.circle(f.axleX, f.axleY, f.wheel, "none", stroke, width)
 	d.circle(f.axleX, f.axleY, f.wheel-7, "none", c.Quiet, 1)
 	stroke, width = ink("spring")
-	d.path(curve(250, railY+6, f.axleX, 2*f.axleY-30-(railY+6), 350, railY+6), stroke, width+0.8)
-	d.circle(250, railY+6, 3, c.Fill, stroke, width)
-	d.circle(350, railY+6, 3, c.Fill, stroke, width)
+	d.path(curve(306, railY+6, f.axleX, 2*f.axleY-30-(railY+6), 410, railY+6), stroke, width+0.8)
+	d.circle(306, railY+6, 3, c.Fill, stroke, width)
+	d.circle(410, railY+6, 3, c.Fill, stroke, width)
 	if s, w := ink("link"); s == c.Mark {
-		d.line(236, railY+18, f.axleX, f.axleY+8, s, w)
-		d.circle(236, railY+18, 3, c.Fill, s, w)
+		d.line(290, railY+18, f.axleX, f.axleY+8, s, w)
+		d.circle(290, railY+18, 3, c.Fill, s, w)
 	}
 }
 

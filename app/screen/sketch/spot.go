@@ -51,8 +51,8 @@ func spotOf(key string, f frame) spot {
 		s.x, s.y = 168, railY-7
 		s.from, s.to = [2]float64{14, 20}, [2]float64{f.axleX, 20}
 	case "bumpstop":
-		s.x, s.y = 300, railY
-		s.from, s.to = [2]float64{300, railY + 9}, [2]float64{300, f.axleY - 14}
+		s.x, s.y = f.axleX, railY
+		s.from, s.to = [2]float64{f.axleX, railY + 9}, [2]float64{f.axleX, f.axleY - 14}
 	case "gearbox":
 		s.x, s.y = 91, 54
 		s.from, s.to = [2]float64{72, 92}, [2]float64{118, 92}
@@ -89,13 +89,13 @@ func spotOf(key string, f frame) spot {
 		s.from, s.to = [2]float64{f.axleX - 14, f.axleY + 20}, [2]float64{f.axleX + 14, f.axleY + 20}
 	case "wheel":
 		s.x, s.y = f.axleX, f.axleY-f.wheel
-		s.from, s.to = [2]float64{334, railY}, [2]float64{334, f.axleY}
+		s.from, s.to = [2]float64{394, railY}, [2]float64{394, f.axleY}
 	case "spring":
-		s.x, s.y = 272, railY+18
-		s.from, s.to = [2]float64{250, railY + 16}, [2]float64{f.axleX, railY + 16}
+		s.x, s.y = 330, railY+18
+		s.from, s.to = [2]float64{306, railY + 16}, [2]float64{f.axleX, railY + 16}
 	case "link":
-		s.x, s.y = 262, railY+26
-		s.from, s.to = [2]float64{236, railY + 28}, [2]float64{f.axleX, railY + 28}
+		s.x, s.y = 316, railY+26
+		s.from, s.to = [2]float64{290, railY + 28}, [2]float64{f.axleX, railY + 28}
 	}
 	return s
 }
@@ -146,6 +146,9 @@ func (d *drawing) tape(a, b [2]float64, c Colours) {
 // plate draws a small page of text beside the part: a value that is written somewhere.
 func (d *drawing) plate(s spot, c Colours) {
 	x, y := s.x-15, math.Max(s.y-34, 3)
+	if s.x < 80 { // clear of the words in the corner
+		x += 60
+	}
 	d.shape(c.Fill, c.Mark, 2.4, x, y, x+30, y, x+30, y+24, x, y+24)
 	for i := 0.0; i < 3; i++ {
 		d.line(x+6, y+6+6*i, x+24-6*math.Mod(i, 2), y+6+6*i, c.Mark, 2)

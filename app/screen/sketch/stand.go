@@ -14,7 +14,7 @@ func Stand(s measure.State, c Colours) []byte {
 	wheel := 74.0
 	switch s.Ride {
 	case measure.Droop:
-		body, wheel = 40, 70
+		body, wheel = 42, 62
 	case measure.Bump:
 		body = 60
 	}

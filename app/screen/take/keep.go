@@ -92,13 +92,12 @@ func (m *Model) KeepAllTheSame() {
 // LookAgain answers a doubt by going back to the stop. What was typed stays.
 func (m *Model) LookAgain() { m.show(m.pageOf(m.stop)) }
 
-// keep writes the entry that waits. When the logbook refuses it the stop is shown again with the
-// reason, and what was typed stays.
+// keep writes the entry that waits. When the logbook refuses it the page Refused says why, and what
+// was typed stays.
 func (m *Model) keep() {
 	change, err := m.log.Keep(m.entry)
 	if err != nil {
-		m.show(m.pageOf(m.stop))
-		m.err = err
+		m.refuse(err)
 		return
 	}
 	m.kept = &Kept{Reading: m.reading(change.Reading), Change: change}
@@ -107,6 +106,11 @@ func (m *Model) keep() {
 	}
 	m.typed = Typed{}
 	m.show(Result)
+}
+
+func (m *Model) refuse(err error) {
+	m.show(Refused)
+	m.err = err
 }
 
 // noteHeight takes a hub height that was just read as the height of what follows.
@@ -163,8 +167,7 @@ func (m *Model) Again() {
 func (m *Model) Skip(reason string) {
 	change, err := m.log.Skip(m.stop.Point.Key, m.stop.State, reason)
 	if err != nil {
-		m.show(m.pageOf(m.stop))
-		m.err = err
+		m.refuse(err)
 		return
 	}
 	m.typed = Typed{}

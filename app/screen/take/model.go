@@ -31,6 +31,7 @@ const (
 	Write    Page = "write"    // a text that stands on a part
 	Sides    Page = "sides"    // which end is high, which side …
 	Doubts   Page = "doubts"   // asks back before keeping
+	Refused  Page = "refused"  // why it was not kept
 	Result   Page = "result"   // what was kept and what it changed
 	Done     Page = "done"     // every stop is done
 	Bring    Page = "bring"    // the next stop wants the vehicle to stand another way

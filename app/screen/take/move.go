@@ -2,6 +2,7 @@ package take
 
 import (
 	"fmt"
+	"slices"
 
 	"yokebook/app/logbook"
 	"yokebook/measure"
@@ -184,19 +185,13 @@ func (m *Model) StayAsItIs() {
 func (m *Model) Cautions() []string {
 	var out []string
 	ask := func(key string) {
-		if key != "" && !m.warned[m.warning(key)] {
+		if key != "" && !m.warned[m.warning(key)] && !slices.Contains(out, key) {
 			out = append(out, key)
 		}
 	}
-	switch m.stop.State.Ride {
-	case measure.Droop:
-		ask("caution.under")
-		ask("caution.hanging")
-	case measure.AtRide:
-		ask("caution.under")
-	case measure.Bump:
-		ask("caution.under")
-		ask("caution.bump")
+	if m.stop.State.Ride != measure.Bench {
+		ask(measure.CautionUnder)
+		ask(m.stop.State.Caution())
 	}
 	ask(m.stop.Point.Caution)
 	return out

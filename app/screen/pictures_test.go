@@ -1,0 +1,120 @@
+package screen
+
+import (
+	"flag"
+	"fmt"
+	"image/png"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"fyne.io/fyne/v2"
+)
+
+var pictures = flag.String("pictures", "", "write a picture of every page to this folder")
+
+// album visits every page once, in the course of a session that has a bit of everything. shot is
+// called on each page with its name.
+func album(d *desk, shot func(name string)) {
+	shot("builds-none")
+	d.tap("new")
+	shot("new-title")
+	d.write("Estate, inline six and five-speed (invented)").tap("go")
+	shot("new-shafts")
+	d.tap("answer.1")
+	shot("new-slip")
+	d.tap("answer.shaft")
+	shot("new-axle")
+	d.tap("answer.leaf")
+	shot("new-joint")
+	d.tap("answer.single", "answer.single")
+	shot("keypad-stated")
+	d.read("5200", "")
+	shot("result-first")
+	d.on().read("1", "").on().read("20", "").on().read("0", "")
+	d.tap("next")
+	shot("bring-hanging")
+	d.tap("bring.done")
+	shot("caution-hanging")
+	d.tap("caution.ok")
+	shot("keypad-empty")
+	d.tap("key.1", "key.decimal", "key.2")
+	shot("keypad-typed")
+	d.tap("keep")
+	shot("side-front-high")
+	d.tap("side.yes")
+	shot("result-slope")
+	d.on().read("94", "yes")
+	shot("refused")
+	d.tap("doubt.again", "key.erase", "key.erase").read("45", "yes")
+	shot("doubt")
+	d.tap("doubt.again").tap("key.erase", "key.erase").read("2.4", "yes").on().read("17", "yes").on().read("2.0", "yes")
+	shot("result-droop")
+	d.on().tap("stand.state")
+	shot("stances")
+	d.tap("back", "stand.height")
+	shot("height")
+	d.read("612", "").tap("stand.setup")
+	shot("setup")
+	d.tap("back").read("0.4", "no").on().read("2.4", "yes").on().read("5.3", "yes").on().read("2.0", "no")
+	shot("result-ride")
+	d.tap("all")
+	shot("findings")
+	d.tap("finding.joint.residual||ride/kerb")
+	shot("finding-open")
+	d.tap("back", "back", "strike")
+	shot("struck")
+	d.tap("next", "more")
+	shot("more")
+	d.tap("more.skip")
+	shot("skips")
+	d.tap("back", "more.route")
+	shot("route")
+	d.tap("back", "back")
+	d.goTo("tyre.code.bench")
+	shot("write")
+	d.tap("more", "more.builds")
+	shot("builds")
+}
+
+// TestPictures lays every page out in every size and theme. With -pictures DIR it writes them there
+// to be looked at:
+//
+//	go test ./app/screen -run Pictures -pictures DIR
+func TestPictures(t *testing.T) {
+	if *pictures == "" {
+		t.Skip("no folder for pictures given: -pictures DIR")
+	}
+	for _, size := range []fyne.Size{phone, small, onSide, desktop} {
+		for _, dark := range []bool{false, true} {
+			name := fmt.Sprintf("%.0fx%.0f-light", size.Width, size.Height)
+			if dark {
+				name = fmt.Sprintf("%.0fx%.0f-dark", size.Width, size.Height)
+			}
+			t.Run(name, func(t *testing.T) {
+				dir := filepath.Join(*pictures, name)
+				if err := os.MkdirAll(dir, 0o755); err != nil {
+					t.Fatal(err)
+				}
+				d := openDesk(t, size, dark)
+				n := 0
+				album(d, func(page string) {
+					n++
+					savePicture(t, d, filepath.Join(dir, fmt.Sprintf("%02d-%s.png", n, page)))
+				})
+			})
+		}
+	}
+}
+
+func savePicture(t *testing.T, d *desk, path string) {
+	t.Helper()
+	f, err := os.Create(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	if err := png.Encode(f, d.w.Canvas().Capture()); err != nil {
+		t.Fatal(err)
+	}
+}
