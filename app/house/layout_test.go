@@ -46,7 +46,7 @@ func TestPureFoldersReachNoWindow(t *testing.T) {
 		name     string
 		packages []string
 	}{
-		{"readings, checks and sync", []string{"./measure/...", "./checks/...", "./sync/..."}},
+		{"readings, checks and sync", []string{"yokebook/measure/...", "yokebook/checks/...", "yokebook/sync/..."}},
 		{"the command line alone", []string{"-tags", "headless", "./app"}},
 	} {
 		deps := goList(t, append([]string{"-deps"}, what.packages...)...)

@@ -69,6 +69,7 @@ var rules = []struct {
 			{"app/words/x_test.go", `package words; import "fyne.io/fyne/v2/widget"`},
 			{"app/headless.go", `package main; import "fyne.io/fyne/v2/app"`},
 			{"measure/x.go", `package measure; import "fyne.io/fyne/v2/data/binding"`},
+			{"app/screen/take/x.go", `package take; import "fyne.io/fyne/v2"`},
 		},
 		right: []example{
 			{"app/main.go", `package main; import "fyne.io/fyne/v2/app"`},
