@@ -44,7 +44,7 @@ func TestTitleIsThatOfTheLastHeadInForce(t *testing.T) {
 		{"replaced by one that is replaced", []measure.Head{head(1, "title", `"a"`, 9), replacing(head(2, "title", `"b"`, 8), 1), replacing(head(3, "title", `"c"`, 7), 2)}, "c"},
 		{"the replaced one is not here yet", []measure.Head{replacing(head(2, "title", `"b"`, 5), 7)}, "b"},
 		{"a ring: all of it counts", []measure.Head{replacing(head(1, "title", `"a"`, 5), 2), replacing(head(2, "title", `"b"`, 6), 1)}, "b"},
-		{"one that replaces itself counts", []measure.Head{replacing(head(1, "title", `"a"`, 5), 1)}, "a"},
+		{"one that replaces itself counts", []measure.Head{replacing(head(1, "title", `"a"`, 9), 1), head(2, "title", `"b"`, 5)}, "a"},
 		{"a head of another field replaces nothing here", []measure.Head{head(1, "title", `"a"`, 5), replacing(head(2, "note", `"n"`, 6), 1)}, "a"},
 		{"an unknown field says nothing", []measure.Head{head(1, "subtitle", `"a"`, 5), head(2, "colour.body", `5`, 6)}, "plain"},
 	} {
