@@ -6,6 +6,8 @@ import (
 
 var readingRows = []Check{
 	{Key: "reading.setup", Group: "reading", Points: slopes, Unit: "count", whole: (*engine).readingSetup},
+	{Key: "reading.spread", Group: "reading", whole: (*engine).readingSpread},
+	{Key: "reading.zero", Group: "reading", Points: slopes, Unit: "count", whole: (*engine).readingZero},
 	{Key: "reading.state", Group: "reading", Unit: "count", whole: (*engine).readingState},
 }
 

@@ -53,21 +53,33 @@ func usualTool(kind string, q measure.Quantity) tool {
 	return tool{}
 }
 
-// zeroTerm is the shared zero of r's instrument in r's setup. Turning the finder end for end, or
-// laying it on the face instead of along the part, turns the zero's effect round. Without a known
-// instrument nothing proves that two readings share one, so the zero is r's own.
-func zeroTerm(r measure.Reading, t tool, weight float64) term {
-	if r.Way == 2 {
-		weight = -weight
+// zeroTerm is the shared zero of r's instrument in r's setup: what a reversal there left of it, else
+// all of it. Without a known instrument nothing proves that two readings share one, so the zero is
+// r's own.
+func (e *engine) zeroTerm(r measure.Reading, t tool, weight float64) term {
+	weight *= zeroSign(r)
+	if r.Instrument == "" {
+		c := &cause{key: "zero|" + string(r.ID), shape: rectangular, input: r.Point, reading: r.ID}
+		return term{c, float64(weight * t.zero)}
 	}
-	if r.Lay == "face" {
-		weight = -weight
+	key := "zero|" + r.Instrument + "|" + strconv.Itoa(r.Setup)
+	if found, ok := e.reversalOf(r.Instrument, r.Setup); ok {
+		return term{&cause{key: key, shape: normal, input: r.Instrument + ".zero"}, float64(weight * found.u)}
 	}
-	c := &cause{key: "zero|" + string(r.ID), shape: rectangular, input: r.Point, reading: r.ID}
-	if r.Instrument != "" {
-		c = &cause{key: "zero|" + r.Instrument + "|" + strconv.Itoa(r.Setup), shape: rectangular, input: r.Instrument + ".zero"}
+	return term{&cause{key: key, shape: rectangular, input: r.Instrument + ".zero"}, float64(weight * t.zero)}
+}
+
+// along is a reading's value along the part in the base unit, less the zero that a reversal found.
+func (e *engine) along(r measure.Reading) float64 {
+	v, _ := r.Number()
+	v = r.Along(v)
+	if r.Instrument == "" || r.Basis != measure.Measured {
+		return v
 	}
-	return term{c, float64(weight * t.zero)}
+	if found, ok := e.reversalOf(r.Instrument, r.Setup); ok {
+		v -= float64(zeroSign(r) * found.zero)
+	}
+	return v
 }
 
 // repeats turns the readings of one point, state and setup into one number. off, in mm, widens it
@@ -77,8 +89,7 @@ func (e *engine) repeats(p measure.Point, list []measure.Reading, off float64) *
 	var from origin
 	var last measure.Reading
 	for _, r := range list {
-		v, _ := r.Number()
-		values = append(values, r.Along(v))
+		values = append(values, e.along(r))
 		from = from.join(originOf(r))
 		if r.ID > last.ID {
 			last = r
@@ -123,7 +134,7 @@ func (e *engine) single(p measure.Point, r measure.Reading, value float64, rando
 		return []term{{own("estimated", rectangular), half}}
 	}
 	t := e.toolOf(r, p.Quantity)
-	terms := []term{{own("accuracy", rectangular), t.accuracy}, zeroTerm(r, t, 1)}
+	terms := []term{{own("accuracy", rectangular), t.accuracy}, e.zeroTerm(r, t, 1)}
 	if random {
 		terms = append(terms, term{own("resolution", rectangular), t.resolution / 2},
 			term{own("placing", normal), t.placing})
@@ -141,7 +152,7 @@ func (e *engine) several(p measure.Point, list []measure.Reading, last measure.R
 	terms = slices.DeleteFunc(terms, func(t term) bool { return t.cause.key[:4] == "zero" })
 	for _, r := range list {
 		if r.Basis == measure.Measured && p.Quantity != measure.Count {
-			terms = append(terms, zeroTerm(r, e.toolOf(r, p.Quantity), 1/float64(len(list))))
+			terms = append(terms, e.zeroTerm(r, e.toolOf(r, p.Quantity), 1/float64(len(list))))
 		}
 	}
 	group := p.Key + "|" + last.State().String() + "|" + strconv.Itoa(last.Setup)

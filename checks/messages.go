@@ -24,6 +24,9 @@ const (
 	MsgImplausible    = "advice.implausible"     // (point, value in base unit, low, high)
 	MsgHeights        = "advice.heights"         // (point, difference in mm)
 	MsgDisputedID     = "advice.disputed_id"     // (reading id) two records share it, or corrections run in a ring
+	MsgReverse        = "advice.reverse"         // (instrument, setup) read one place both ways: its zero counts double
+	MsgOutlier        = "advice.outlier"         // (point, value in base unit, reading id) stands apart: look, then strike or read again
+	MsgThirdReading   = "advice.third_reading"   // (point) two readings differ by more than the tool explains: take a third
 	MsgNoNumber       = "advice.no_number"       // the readings give no finite number: look for a wrong value
 
 	// Notes: what else to know.
@@ -37,6 +40,8 @@ const (
 	MsgSpeedGoverned  = "note.speed_governed"   // (rev/min, reason) from a governed road speed
 	MsgSetupsBridged  = "note.setups_bridged"   // (older setup, newest setup) moved by the difference of datum.slope
 	MsgHeightWidened  = "note.height_widened"   // (point, difference in mm, degrees) widened by Δh/L
+	MsgZeroFound      = "note.zero_found"       // (instrument, setup, degrees that it shows too much, standard uncertainty)
+	MsgWayUnsaid      = "note.way_unsaid"       // (instrument) which end faced forward was not said: taken as the same each time
 	MsgMatchNoVerdict = "note.match_no_verdict" // equal ends don't prove a small residual
 	MsgWorstState     = "note.worst_state"      // (state) where the largest angle stands
 	MsgDecidedBy      = "note.decided_by"       // (check, subject, state) the finding that holds the build back most
@@ -47,6 +52,7 @@ var Messages = []string{
 	MsgTakeMissing, MsgLetDown, MsgOffBump, MsgReadAgain, MsgZeroAgain, MsgReadAssumed, MsgTurnPinion,
 	MsgTurnGearbox, MsgSmallerAngle, MsgSmallerDrive, MsgSmallerCoast, MsgSlowerOrEven, MsgOtherJoint,
 	MsgLeastContested, MsgDatumBoth, MsgContradiction, MsgImplausible, MsgHeights, MsgDisputedID,
+	MsgReverse, MsgOutlier, MsgThirdReading, MsgZeroFound, MsgWayUnsaid,
 	MsgNoNumber, MsgSideView, MsgPhaseAssumed, MsgHanging, MsgOnBump, MsgDoubleJoint, MsgSpeedEngine,
 	MsgSpeedRoad, MsgSpeedGoverned, MsgSetupsBridged, MsgHeightWidened, MsgMatchNoVerdict,
 	MsgWorstState, MsgDecidedBy,
