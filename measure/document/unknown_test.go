@@ -3,6 +3,7 @@ package document
 import (
 	"bytes"
 	"encoding/json"
+	"errors"
 	"reflect"
 	"testing"
 
@@ -139,5 +140,20 @@ func TestHashIsThatOfTheCanonicalBytes(t *testing.T) {
 	const want = "sha256:6f7f015e79b1efbcaa14ddd1afea1f1c7777834177f6d9e1832be2790fc0fa84"
 	if got := Hash(r); got != want {
 		t.Errorf("got %s over %s, want %s", got, EncodeReading(r), want)
+	}
+}
+
+func TestFormatsThatAreTaken(t *testing.T) {
+	for format, newer := range map[string]int{"yokebook-build/1": 0, "yokebook-build/2": 2, "yokebook-build/9999": 9999,
+		"yokebook-build/0": -1, "yokebook-build/01": -1, "yokebook-build/-2": -1, "yokebook-build/+2": -1, "yokebook-build/1.0": -1,
+		"yokebook-build/10000": -1, "yokebook-build/": -1, "yokebook-build": -1, "Yokebook-build/1": -1, "": -1} {
+		in := bytes.Replace(golden(t, "hand.json"), []byte("yokebook-build/1"), []byte(format), 1)
+		b, _, err := Read(in)
+		switch {
+		case newer < 0 && !errors.Is(err, ErrFormat):
+			t.Errorf("%q: %v, want it refused as another format", format, err)
+		case newer >= 0 && (err != nil || b.Newer != newer):
+			t.Errorf("%q: %v, %v", format, b, err)
+		}
 	}
 }
