@@ -145,7 +145,7 @@ func TestHashIsThatOfTheCanonicalBytes(t *testing.T) {
 
 func TestFormatsThatAreTaken(t *testing.T) {
 	for format, newer := range map[string]int{"yokebook-build/1": 0, "yokebook-build/2": 2, "yokebook-build/9999": 9999,
-		"yokebook-build/0": -1, "yokebook-build/01": -1, "yokebook-build/-2": -1, "yokebook-build/+2": -1, "yokebook-build/1.0": -1,
+		"yokebook-build/0": -1, "yokebook-build/01": -1, "yokebook-build/02": -1, "yokebook-build/-2": -1, "yokebook-build/+2": -1, "yokebook-build/1.0": -1,
 		"yokebook-build/10000": -1, "yokebook-build/": -1, "yokebook-build": -1, "Yokebook-build/1": -1, "": -1} {
 		in := bytes.Replace(golden(t, "hand.json"), []byte("yokebook-build/1"), []byte(format), 1)
 		b, _, err := Read(in)
