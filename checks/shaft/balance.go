@@ -20,5 +20,5 @@ func Unbalance(r Rotor) (gMM float64, err error) {
 	if err := positive(part{"shaft mass", r.Kg}, part{"shaft speed", r.RevPerMin}, part{"balance grade", r.GradeMMs}); err != nil {
 		return 0, err
 	}
-	return result(1000 * r.GradeMMs * r.Kg / (math.Pi * r.RevPerMin / 30))
+	return sized("unbalance", 1000*r.GradeMMs*r.Kg/(math.Pi*r.RevPerMin/30))
 }

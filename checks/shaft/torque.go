@@ -24,7 +24,7 @@ func LowGearTorque(g LowGear) (nm float64, err error) {
 	for _, p := range parts {
 		nm *= p.value
 	}
-	return result(nm)
+	return sized("torque", nm)
 }
 
 // Grip is what the tyres can put on the shaft before they slip.
@@ -48,5 +48,5 @@ func SlipTorque(g Grip) (nm float64, err error) {
 		part{"axle ratio", g.AxleRatio}, part{"axle efficiency", g.AxleShare}, part{"gravity", g.G}); err != nil {
 		return 0, err
 	}
-	return result(g.Friction * g.AxleKg * g.G * g.RadiusMM / 1000 / (g.AxleShare * g.AxleRatio))
+	return sized("torque", g.Friction*g.AxleKg*g.G*g.RadiusMM/1000/(g.AxleShare*g.AxleRatio))
 }

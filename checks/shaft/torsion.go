@@ -15,7 +15,7 @@ func Shear(t Tube, torqueNm float64) (mpa float64, err error) {
 	if err := torque(torqueNm); err != nil {
 		return 0, err
 	}
-	return result(16 * torqueNm * 1000 * t.OuterMM / (math.Pi * t.fourths()))
+	return sized("stress", 16*torqueNm*1000*t.OuterMM/(math.Pi*t.fourths()))
 }
 
 // Twist returns by how much a torque turns one end of the tube against the other, degrees:
@@ -35,7 +35,7 @@ func Twist(t Tube, m Material, torqueNm float64) (deg float64, err error) {
 		return 0, err
 	}
 	j := math.Pi * t.fourths() / 32
-	return result(torqueNm * 1000 * t.LengthMM / (m.ShearGPa * 1000 * j) * 180 / math.Pi)
+	return sized("twist", torqueNm*1000*t.LengthMM/(m.ShearGPa*1000*j)*180/math.Pi)
 }
 
 func torque(nm float64) error { return positive(part{"torque", nm}) }

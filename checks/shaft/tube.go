@@ -88,5 +88,13 @@ func CriticalSpeed(t Tube, m Material, e EndMass) (revPerMin float64, err error)
 	a := e.StationMM / 1000
 	way := a * (length - a)
 	slow := float64(e.Kg * way * way / bend)
-	return result(30 / math.Pi * math.Sqrt(1/(1/omega2+slow)))
+	return sized("critical speed", 30/math.Pi*math.Sqrt(1/(1/omega2+slow)))
+}
+
+// sized errs where a computed size is no number or nothing at all.
+func sized(name string, x float64) (float64, error) {
+	if !(x > 0) || math.IsInf(x, 0) {
+		return 0, fmt.Errorf("%s is too large or too small for a number; check the sizes it is made from", name)
+	}
+	return x, nil
 }
