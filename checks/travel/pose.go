@@ -42,9 +42,9 @@ type Fixed struct{}
 // At returns the pose at ride height whatever the travel.
 func (Fixed) At(float64) (Pose, error) { return Pose{}, nil }
 
-// Straight is an axle of which nothing is known but its height. Its centre rises ForwardPerUp² of
-// an arc: it moves forward by BowPerMM·travel² and turns by PitchDegPerMM·travel. Both are guesses
-// with a range, 0 at the middle of it.
+// Straight is an axle of which nothing is known but its height: straight up and unturned, but for a
+// bow forward of BowPerMM·travel² and a turn of PitchDegPerMM·travel. Both are guesses with a range
+// that has 0 in its middle.
 type Straight struct {
 	BowPerMM      float64 // 1/mm
 	PitchDegPerMM float64
@@ -55,7 +55,6 @@ func (s Straight) At(travelMM float64) (Pose, error) {
 	return Pose{float64(s.BowPerMM * travelMM * travelMM), travelMM, float64(s.PitchDegPerMM * travelMM)}, nil
 }
 
-// place is a vector of the side view.
 func (p Point) minus(q Point) Point { return Point{p.X - q.X, p.Z - q.Z} }
 func (p Point) plus(q Point) Point  { return Point{p.X + q.X, p.Z + q.Z} }
 
