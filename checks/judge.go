@@ -35,8 +35,7 @@ func given(key string) float64 {
 
 // picked reports a limit that a person chose for this build.
 func (e *engine) picked(key string) bool {
-	_, ok := e.build.Limits[key]
-	return ok
+	return !e.build.Limits[key].Value.IsZero()
 }
 
 // rounding is how near, as a part of the limit, two numbers tie: what the last bits of a cosine cost.

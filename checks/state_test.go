@@ -29,6 +29,10 @@ func TestHangingWheelsAreNeverJudgedAsRunning(t *testing.T) {
 		t.Errorf("hanging: %s, missing %v, advice %v; want it waiting for the slopes at ride height, with its value", f.Verdict, f.Missing, f.Advice)
 	}
 
+	if f := find(t, s.run(), "build.chance||"); f.Value != nil {
+		t.Errorf("hanging: the build has a chance of %v, want none yet", *f.Value)
+	}
+
 	s.slopes(measure.RideKerb, "3", "4.5", "3", with("exact"))
 	list := s.run()
 	if f := find(t, list, "joint.residual||ride/kerb"); f.Verdict != checks.Clear {
