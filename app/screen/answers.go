@@ -22,7 +22,7 @@ func (s *Screen) sides() page {
 	}{{"yes", true}, {"no", false}} {
 		q.answers = append(q.answers, answer{
 			name: "side." + side.name, words: s.lang.Say("screen.side." + string(sense) + "." + side.name),
-			picture: func(c sketch.Colours) []byte { return sketch.Side(sense, side.positive, c) },
+			picture: func(c sketch.Colours) sketch.Picture { return sketch.Side(sense, side.positive, c) },
 			front:   sense == measure.FrontHigh || sense == measure.FrontLeft || sense == measure.ForwardOf,
 			tap:     s.does(func() { m.Side(side.positive) }),
 		})
@@ -111,7 +111,7 @@ func (s *Screen) bring() page {
 }
 
 func (s *Screen) standPicture(state measure.State) *part.Picture {
-	return part.NewPicture(func(c sketch.Colours) []byte { return sketch.Stand(state, c) }, s.lang.Say("screen.front"))
+	return part.NewPicture(func(c sketch.Colours) sketch.Picture { return sketch.Stand(state, c) }, s.lang.Say("screen.front"))
 }
 
 // caution shows what can hurt before the first stop under the vehicle.
@@ -136,7 +136,7 @@ func (s *Screen) stances() page {
 			kind = part.Main
 		}
 		q.answers = append(q.answers, answer{name: "stance." + state.String(), words: s.lang.State(state), kind: kind,
-			picture: func(c sketch.Colours) []byte { return sketch.Stand(state, c) }, tap: s.does(func() { m.SetState(state) })})
+			picture: func(c sketch.Colours) sketch.Picture { return sketch.Stand(state, c) }, tap: s.does(func() { m.SetState(state) })})
 	}
 	q.foot = s.back()
 	return s.ask(q)
@@ -193,7 +193,7 @@ func (s *Screen) toolName(id string) string {
 // more is everything else that one can do at a stop.
 func (s *Screen) more() page {
 	m := s.take
-	q := question{title: sentence(s.lang.Say("screen.more.title", s.lang.Point(m.Stop().Point.Key)))}
+	q := question{title: sentence(s.lang.Say("screen.more.title", s.lang.Point(m.Stop().Point.Key))), note: s.lang.Place(m.Stop().Point)}
 	add := func(name, words string, tap func()) {
 		q.answers = append(q.answers, answer{name: name, words: words, tap: s.does(tap)})
 	}

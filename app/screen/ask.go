@@ -14,8 +14,8 @@ type answer struct {
 	name    string // "answer.<what>"
 	words   string
 	kind    part.Kind
-	picture func(sketch.Colours) []byte // nil: words alone
-	front   bool                        // the picture is seen from the side: say where the front is
+	picture func(sketch.Colours) sketch.Picture // nil: words alone
+	front   bool                                // the picture is seen from the side: say where the front is
 	tap     func()
 }
 

@@ -52,7 +52,7 @@ func (s *Screen) buildRow(l logbook.Listing) fyne.CanvasObject {
 	if l.Damaged != "" {
 		detail, ink = l.Damaged, part.Risk
 	}
-	face := part.NewRowFace(part.NewMark(l.Worst), part.NewText(title, 15, 22, part.Plain).Bold(), part.NewText(detail, 13, 17, ink))
+	face := part.NewRowFace(part.NewMark(l.Worst), part.NewText(title, 12, 22, part.Plain).Bold(), part.NewText(detail, 12, 17, ink))
 	return part.NewKey("build."+string(l.ID), part.Row, face, s.does(func() { s.open(s.shelf.Open(l.ID)) }))
 }
 
@@ -62,7 +62,7 @@ func (s *Screen) noBuild(fresh func()) page {
 	return s.ask(question{
 		title:   s.lang.Say("screen.builds.none"),
 		note:    s.lang.Say("screen.builds.what"),
-		picture: part.NewPicture(func(c sketch.Colours) []byte { return sketch.Line(scene, c) }, s.lang.Say("screen.front")),
+		picture: part.NewPicture(func(c sketch.Colours) sketch.Picture { return sketch.Line(scene, c) }, s.lang.Say("screen.front")),
 		answers: []answer{{name: "new", words: s.lang.Say("screen.builds.new"), kind: part.Main, tap: fresh}},
 		enter:   fresh,
 	})
@@ -78,7 +78,7 @@ func (s *Screen) newBuild() page {
 	for _, choice := range step.Choices {
 		q.answers = append(q.answers, answer{
 			name: "answer." + choice, words: s.lang.Say("choice." + step.Member + "." + choice),
-			picture: func(c sketch.Colours) []byte { return sketch.Choice(step.Member, choice, c) },
+			picture: func(c sketch.Colours) sketch.Picture { return sketch.Choice(step.Member, choice, c) },
 			tap: s.does(func() {
 				if s.fresh.Choose(choice) {
 					s.open(s.shelf.New(s.fresh.Title(), s.fresh.Layout()))

@@ -21,13 +21,13 @@ func (s *Screen) keypad() page {
 	stop := m.Stop()
 	keep := s.does(m.Keep)
 	lay := &arrange.Take{
-		Stand:    s.standKeys(),
-		Picture:  s.linePicture(),
-		Decimal:  s.typeKey("key.decimal", s.decimalSign(), m.Decimal),
-		Erase:    part.NewWordKey("key.erase", part.Ordinary, s.lang.Say("screen.erase"), func() { s.types(m.Erase) }),
-		More:     part.NewWordKey("more", part.Standing, s.lang.Say("screen.more"), s.does(m.OpenMore)),
-		Keep:     part.NewKey("keep", part.Main, part.NewText(s.lang.Say("screen.keep"), 24, 40, part.OnIt).Bold().Centred(), keep),
-		Question: nil,
+		Stand:   s.standKeys(),
+		Picture: s.linePicture(),
+		Decimal: s.typeKey("key.decimal", s.decimalSign(), m.Decimal),
+		Erase:   part.NewWordKey("key.erase", part.Ordinary, s.lang.Say("screen.erase"), func() { s.types(m.Erase) }),
+		More:    part.NewWordKey("more", part.Standing, s.lang.Say("screen.more"), s.does(m.OpenMore)),
+		Keep:    part.NewKey("keep", part.Main, part.NewText(s.lang.Say("screen.keep"), 24, 40, part.OnIt).Bold().Centred(), keep),
+		Hint:    part.NewText(s.lang.Place(stop.Point), 14, 20, part.Quiet),
 	}
 	name := sentence(s.lang.Point(stop.Point.Key))
 	asked := s.lang.Question(stop.Point)
@@ -39,7 +39,7 @@ func (s *Screen) keypad() page {
 	lay.Question = words
 	number := part.NewText("", 22, 52, part.Plain).Bold()
 	number.Align = fyne.TextAlignTrailing
-	lay.Display = part.NewField(part.NewEndsFace(s.stopWords(name), number, 0.58))
+	lay.Display = part.NewField(part.NewEndsFace(s.stopWords(name), number, 0.52))
 	for d := range lay.Digits {
 		lay.Digits[d] = s.typeKey("key."+strconv.Itoa(d), strconv.Itoa(d), func() { m.Digit(d) })
 	}
@@ -59,7 +59,7 @@ func (s *Screen) keypad() page {
 
 func takeObjects(l *arrange.Take) []fyne.CanvasObject {
 	objects := append([]fyne.CanvasObject{}, l.Stand...)
-	objects = append(objects, l.Picture, l.Question, l.Display)
+	objects = append(objects, l.Picture, l.Question, l.Hint, l.Display)
 	objects = append(objects, l.Digits[:]...)
 	return append(objects, l.Decimal, l.Erase, l.More, l.Keep)
 }
@@ -102,8 +102,8 @@ func (s *Screen) stopWords(name string) fyne.CanvasObject {
 	case at > 0:
 		below = s.lang.Say("screen.place", at, of)
 	}
-	heading := part.NewText(name, 13, 18, part.Plain).Bold()
-	return container.New(halves{}, heading, part.NewText(below, 12, 15, part.Quiet))
+	heading := part.NewText(name, 11, 18, part.Plain).Bold()
+	return container.New(halves{}, heading, part.NewText(below, 10, 15, part.Quiet))
 }
 
 // halves puts one thing over another.
@@ -112,7 +112,7 @@ type halves struct{}
 func (halves) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) }
 
 func (halves) Layout(o []fyne.CanvasObject, size fyne.Size) {
-	upper := size.Height * 0.6
+	upper := size.Height * 0.58
 	o[0].Resize(fyne.NewSize(size.Width, upper))
 	o[1].Move(fyne.NewPos(0, upper))
 	o[1].Resize(fyne.NewSize(size.Width, size.Height-upper))
@@ -122,7 +122,7 @@ func (halves) Layout(o []fyne.CanvasObject, size fyne.Size) {
 func (s *Screen) linePicture() *part.Picture {
 	stop := s.take.Stop()
 	scene := sketch.Scene{Point: stop.Point, State: stop.State, Shafts: s.take.Build().Layout.Shafts}
-	return part.NewPicture(func(c sketch.Colours) []byte { return sketch.Line(scene, c) }, s.lang.Say("screen.front"))
+	return part.NewPicture(func(c sketch.Colours) sketch.Picture { return sketch.Line(scene, c) }, s.lang.Say("screen.front"))
 }
 
 // standKeys are the three keys that say how the vehicle stands; each leads to a page that changes it.

@@ -82,7 +82,7 @@ func (s *Screen) findingRow(f checks.Finding) fyne.CanvasObject {
 		detail = t.Verdict + " · " + t.Missing[0]
 	}
 	face := part.NewRowFace(part.NewMark(f.Verdict),
-		part.NewText(sentence(t.Title), 13, 19, part.Plain).Bold(), part.NewText(detail, 12, 17, part.VerdictInk(f.Verdict)).Bold())
+		part.NewText(sentence(t.Title), 12, 19, part.Plain).Bold(), part.NewText(detail, 11, 17, part.VerdictInk(f.Verdict)).Bold())
 	return part.NewKey("finding."+f.Key(), part.Row, face, s.does(func() { s.take.OpenFinding(f) }))
 }
 

@@ -51,8 +51,8 @@ func (s *Screen) keptField(r measure.Reading, struck bool) fyne.CanvasObject {
 		word, verdict = s.lang.Say("screen.struck"), checks.Out
 	}
 	mark := part.NewMark(verdict)
-	title := part.NewText(word+" "+s.sidedValue(r), 16, 24, part.VerdictInk(verdict)).Bold()
-	detail := part.NewText(sentence(s.lang.Point(r.Point))+", "+s.lang.State(r.State()), 12, 16, part.Plain)
+	title := part.NewText(word+" "+s.sidedValue(r), 13, 24, part.VerdictInk(verdict)).Bold()
+	detail := part.NewText(sentence(s.lang.Point(r.Point))+", "+s.lang.State(r.State()), 11, 16, part.Plain)
 	return part.NewField(part.NewRowFace(mark, title, detail))
 }
 
@@ -89,7 +89,7 @@ func (s *Screen) nextKey(tap func()) fyne.CanvasObject {
 	if next, more := m.Wanted(m.Kept().Change); more {
 		title, reason = s.lang.Say("screen.next", s.lang.Point(next.Point.Key)), s.reasonFor(next)
 	}
-	face := container.New(halves{}, part.NewText(title, 16, 28, part.OnIt).Bold(), part.NewText(reason, 13, 18, part.OnIt))
+	face := container.New(halves{}, part.NewText(title, 15, 28, part.OnIt).Bold(), part.NewText(reason, 11, 18, part.OnIt))
 	return part.NewKey("next", part.Main, face, tap)
 }
 

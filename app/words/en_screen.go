@@ -105,7 +105,7 @@ var enScreen = table{
 	"screen.all":          "All findings",
 	"screen.next":         "NEXT: {0}",
 	"screen.next.same":    "{0} to read while it stands like this",
-	"screen.next.bring":   "all is read as it stands; bring it: {0}",
+	"screen.next.bring":   "all is read as it stands now; then {0}",
 	"screen.next.bench":   "off the vehicle or from the papers",
 	"screen.next.done":    "Route done",
 	"screen.next.done.is": "every wanted stop is read or left out",

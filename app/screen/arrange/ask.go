@@ -16,7 +16,7 @@ type Ask struct {
 func (a *Ask) MinSize([]fyne.CanvasObject) fyne.Size { return Least }
 
 // Layout gives the answers as few columns as fit, stands them at the bottom where the thumb is, and
-// leaves the rest to the text. The foot stands below them, on a flat page among them.
+// leaves the rest to the text. The foot stands below them.
 func (a *Ask) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	s := For(page)
 	x, w := s.Margin, page.Width-2*s.Margin
@@ -24,17 +24,14 @@ func (a *Ask) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 		x, w = (page.Width-900)/2, 900
 	}
 	y, h := s.Margin, page.Height-2*s.Margin
-	answers := a.Answers
-	if a.Foot != nil && s.Form == Flat {
-		answers = append(append([]fyne.CanvasObject{}, answers...), a.Foot)
-	} else if a.Foot != nil {
-		place(a.Foot, x, y+h-s.Key, (w-s.Gap)/2, s.Key)
+	if a.Foot != nil {
+		place(a.Foot, x, y+h-s.Key, min((w-s.Gap)/2, 260), s.Key)
 		h -= s.Key + s.Gap
 	}
-	cols, high := a.columns(len(answers), w, h-s.Gap-a.leastText(s), s)
-	rows := float32((len(answers) + cols - 1) / cols)
+	cols, high := a.columns(len(a.Answers), w, h-s.Gap-a.leastText(s), s)
+	rows := float32((len(a.Answers) + cols - 1) / cols)
 	pad := rows*high + (rows-1)*s.Gap
-	grid(answers, cols, x, y+h-pad, w, pad, s.Gap)
+	grid(a.Answers, cols, x, y+h-pad, w, pad, s.Gap)
 	a.text(x, y, w, h-pad-s.Gap, s)
 }
 
@@ -46,9 +43,9 @@ func (a *Ask) leastText(s Sizes) float32 {
 	}
 	switch {
 	case a.Note != nil && s.Form == Flat:
-		least += 100
+		least += 40
 	case a.Note != nil:
-		least += 170
+		least += 70
 	}
 	if a.Picture != nil && s.Form != Flat {
 		least += 110
@@ -62,12 +59,15 @@ func (a *Ask) leastText(s Sizes) float32 {
 // columns returns how many columns the answers stand in and how high each is.
 func (a *Ask) columns(n int, w, h float32, s Sizes) (cols int, high float32) {
 	first, most := 1, max(1, int((w+s.Gap)/(s.Key+s.Gap)))
-	if s.Form == Flat && n > 1 {
-		first = 2
+	if s.Form == Flat { // one row, or two
+		first = max(1, n)
+		if n > 4 {
+			first = (n + 1) / 2
+		}
 	}
 	tallest := float32(260)
 	if a.Note != nil || a.Field != nil {
-		tallest = 130
+		tallest = 120
 	}
 	for cols = first; ; cols++ {
 		rows := float32((n + cols - 1) / cols)

@@ -41,9 +41,9 @@ func (l *List) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 
 // Rows says how many columns and rows of a list fit a place, with rows no lower than a key.
 func Rows(place fyne.Size, s Sizes) (cols, rows int) {
-	cols = max(1, int((place.Width+s.Gap)/(340+s.Gap)))
+	cols = max(1, int((place.Width+s.Gap)/(300+s.Gap)))
 	if s.Form == Upright {
-		cols = max(1, int((place.Width+s.Gap)/(420+s.Gap)))
+		cols = max(1, int((place.Width+s.Gap)/(400+s.Gap)))
 	}
 	return cols, max(1, int((place.Height+s.Gap)/(s.Key+s.Gap)))
 }

@@ -7,6 +7,7 @@ type Take struct {
 	Stand    []fyne.CanvasObject // three keys: how the vehicle stands
 	Picture  fyne.CanvasObject
 	Question fyne.CanvasObject
+	Hint     fyne.CanvasObject // where to put the tool, in words; only a wide page has room for it
 	Display  fyne.CanvasObject
 	Digits   [10]fyne.CanvasObject
 	Decimal  fyne.CanvasObject
@@ -21,6 +22,7 @@ func (t *Take) MinSize([]fyne.CanvasObject) fyne.Size { return Least }
 // Layout places everything for a page of the given size.
 func (t *Take) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	s := For(page)
+	place(t.Hint, 0, 0, 0, 0)
 	switch s.Form {
 	case Upright:
 		t.upright(page, s)
@@ -107,8 +109,8 @@ func (t *Take) flat(page fyne.Size, s Sizes) {
 		right = page.Width - 2*s.Margin - w - s.Gap
 	}
 	half := (w - s.Gap) / 2
-	place(t.Question, x, y, half+80, display)
-	place(t.Display, x+half+80+s.Gap, y, w-half-80-s.Gap, display)
+	place(t.Question, x, y, half, display)
+	place(t.Display, x+half+s.Gap, y, w-half-s.Gap, display)
 	y += display + s.Gap
 	two := 2*key + s.Gap
 	for i, o := range t.Stand {
@@ -134,9 +136,11 @@ func (t *Take) wide(page fyne.Size, s Sizes) {
 	high := clamp((page.Height-2*m-6*s.Gap-90)/6, s.Key, 130)
 	grid(t.Stand, 3, m, m, left, high, s.Gap)
 	y := m + high + s.Gap
-	question := float32(110)
-	place(t.Picture, m, y, left, page.Height-m-y-question-s.Gap)
-	place(t.Question, m, page.Height-m-question, left, question)
+	const question, hint = 90, 70
+	place(t.Question, m, y, left, question)
+	y += question
+	place(t.Picture, m, y, left, page.Height-m-hint-s.Gap-y)
+	place(t.Hint, m, page.Height-m-hint, left, hint)
 	x := page.Width - m - right
 	pad := 4*high + 3*s.Gap
 	bottom := page.Height - m - high

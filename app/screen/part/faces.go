@@ -41,7 +41,7 @@ func (rowFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	const mark, gap = 34, 10
 	put(o[0], 0, 0, mark, size.Height)
 	x, w := float32(mark+gap), size.Width-mark-gap
-	title := size.Height * 0.56
+	title := size.Height * 0.54
 	put(o[1], x, 0, w, title)
 	put(o[2], x, title, w, size.Height-title)
 }

@@ -126,8 +126,11 @@ func (r *keyRenderer) Objects() []fyne.CanvasObject {
 
 func (r *keyRenderer) Layout(size fyne.Size) {
 	r.ground.Resize(size)
-	r.k.Face.Move(fyne.NewPos(inset, inset))
-	r.k.Face.Resize(size.SubtractWidthHeight(2*inset, 2*inset))
+	high := float32(inset)
+	if r.k.Kind == Row { // rows hold two lines of two
+		high = 5
+	}
+	put(r.k.Face, inset, high, size.Width-2*inset, size.Height-2*high)
 }
 
 func (r *keyRenderer) Refresh() {

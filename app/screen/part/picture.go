@@ -1,8 +1,7 @@
 package part
 
 import (
-	"fmt"
-	"hash/fnv"
+	"image"
 	"image/color"
 
 	"fyne.io/fyne/v2"
@@ -16,12 +15,12 @@ import (
 // Picture shows a drawing in the colours of the palette in use.
 type Picture struct {
 	widget.BaseWidget
-	draw  func(sketch.Colours) []byte
+	draw  func(sketch.Colours) sketch.Picture
 	label string // stands in the upper left corner, such as where the front is
 }
 
 // NewPicture returns a picture that fills its place without being stretched out of shape.
-func NewPicture(draw func(sketch.Colours) []byte, label string) *Picture {
+func NewPicture(draw func(sketch.Colours) sketch.Picture, label string) *Picture {
 	p := &Picture{draw: draw, label: label}
 	p.ExtendBaseWidget(p)
 	return p
@@ -29,7 +28,8 @@ func NewPicture(draw func(sketch.Colours) []byte, label string) *Picture {
 
 // CreateRenderer is called by the toolkit.
 func (p *Picture) CreateRenderer() fyne.WidgetRenderer {
-	r := &pictureRenderer{p: p, image: &canvas.Image{FillMode: canvas.ImageFillContain}, label: canvas.NewText(p.label, color.Black)}
+	r := &pictureRenderer{p: p, label: canvas.NewText(p.label, color.Black)}
+	r.image = canvas.NewRaster(func(w, h int) image.Image { return r.drawn.Raster(w, h) })
 	r.label.TextSize = 14
 	r.label.TextStyle.Bold = true
 	r.paint()
@@ -38,7 +38,8 @@ func (p *Picture) CreateRenderer() fyne.WidgetRenderer {
 
 type pictureRenderer struct {
 	p     *Picture
-	image *canvas.Image
+	image *canvas.Raster
+	drawn sketch.Picture
 	label *canvas.Text
 }
 
@@ -63,21 +64,11 @@ func (r *pictureRenderer) Refresh() {
 
 func (r *pictureRenderer) paint() {
 	p := look.Now()
-	svg := r.p.draw(Colours(p))
-	r.image.Resource = fyne.NewStaticResource(resourceName(svg), svg)
+	r.drawn = r.p.draw(Colours(p))
 	r.label.Color = p.Quiet
-}
-
-// resourceName differs for different pictures: the toolkit keeps drawn pictures by name.
-func resourceName(svg []byte) string {
-	h := fnv.New64a()
-	h.Write(svg)
-	return fmt.Sprintf("picture-%x.svg", h.Sum64())
 }
 
 // Colours are the palette's colours as the drawings want them.
 func Colours(p look.Palette) sketch.Colours {
-	return sketch.Colours{Ink: rgb(p.Ink), Quiet: rgb(p.Quiet), Fill: rgb(p.Field), Rule: rgb(p.Edge), Mark: rgb(p.Mark)}
+	return sketch.Colours{Ink: p.Ink, Quiet: p.Quiet, Fill: p.Field, Rule: p.Edge, Mark: p.Mark}
 }
-
-func rgb(c color.NRGBA) string { return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B) }

@@ -27,7 +27,7 @@ func VerdictInk(v checks.Verdict) Ink {
 
 // NewMark returns the shape of a verdict in its colour.
 func NewMark(v checks.Verdict) *Picture {
-	return NewPicture(func(c sketch.Colours) []byte {
-		return sketch.Shape(string(v), rgb(VerdictInk(v)(look.Now())), c.Fill)
+	return NewPicture(func(c sketch.Colours) sketch.Picture {
+		return sketch.Shape(string(v), VerdictInk(v)(look.Now()), c.Fill)
 	}, "")
 }

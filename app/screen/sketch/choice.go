@@ -1,7 +1,7 @@
 package sketch
 
-// Choice draws one choice of a build's layout; nil where a picture says nothing more than the word.
-func Choice(member, choice string, c Colours) []byte {
+// Choice draws one choice of a build's layout; empty for a choice that has none.
+func Choice(member, choice string, c Colours) Picture {
 	d := newDrawing(SideWide, SideHigh)
 	switch member + "." + choice {
 	case "shafts.1":
@@ -20,7 +20,7 @@ func Choice(member, choice string, c Colours) []byte {
 		d.arrow(72, 84, 52, 84, c.Mark, 3)
 		d.arrow(82, 84, 102, 84, c.Mark, 3)
 	case "axle.leaf":
-		d.path(curve(24, 34, 100, 108, 176, 34), c.Mark, 4)
+		d.stroke(c.Mark, 4, bow(point{24, 34}, point{100, 108}, point{176, 34})...)
 		d.circle(24, 34, 5, c.Fill, c.Ink, 2)
 		d.circle(176, 34, 5, c.Fill, c.Ink, 2)
 		d.circle(100, 58, 15, c.Fill, c.Ink, 2)
@@ -37,13 +37,13 @@ func Choice(member, choice string, c Colours) []byte {
 	case "front_joint.double", "rear_joint.double":
 		d.run([]float64{84, 116}, c)
 	default:
-		return nil
+		return Picture{}
 	}
-	return d.bytes()
+	return *d
 }
 
 // run draws joints at the given places with shafts between and stubs outside.
-func (d *drawing) run(joints []float64, c Colours) {
+func (d *Picture) run(joints []float64, c Colours) {
 	d.bar(joints[0]-26, 50, joints[0], 50, 7, c.Fill, c.Ink, 2)
 	last := joints[len(joints)-1]
 	d.bar(last, 50, last+26, 50, 7, c.Fill, c.Ink, 2)

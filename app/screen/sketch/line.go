@@ -1,8 +1,8 @@
 package sketch
 
 import (
+	"image/color"
 	"math"
-	"strings"
 
 	"yokebook/measure"
 )
@@ -53,11 +53,11 @@ func frameOf(s Scene) frame {
 
 // Line draws the drive line from the side with the part of the scene's point marked and the tool
 // on it. A part off the vehicle is drawn in its place: the marking says which one it is.
-func Line(s Scene, c Colours) []byte {
+func Line(s Scene, c Colours) Picture {
 	d := newDrawing(LineWide, LineHigh)
 	f := frameOf(s)
 	sp := spotOf(s.Point.Key, f)
-	ink := func(part string) (string, float64) {
+	ink := func(part string) (color.NRGBA, float64) {
 		if part == sp.part {
 			return c.Mark, 3
 		}
@@ -71,12 +71,12 @@ func Line(s Scene, c Colours) []byte {
 	d.shafts(f, s.Shafts, sp.part, c, ink)
 	d.axle(f, c, ink)
 	d.tool(s.Point, sp, c)
-	return d.bytes()
+	return *d
 }
 
-type inker func(part string) (stroke string, width float64)
+type inker func(part string) (stroke color.NRGBA, width float64)
 
-func (d *drawing) ground(f frame, s measure.State, c Colours) {
+func (d *Picture) ground(f frame, s measure.State, c Colours) {
 	d.line(6, f.ground, 414, f.ground, c.Rule, 2.5)
 	if s.Ride == measure.Droop {
 		d.shape(c.Fill, c.Quiet, 1.6, 234, railY, 242, railY, 254, f.ground, 222, f.ground)
@@ -89,19 +89,19 @@ func (d *drawing) ground(f frame, s measure.State, c Colours) {
 	}
 }
 
-func (d *drawing) rail(f frame, c Colours, ink inker) {
+func (d *Picture) rail(f frame, c Colours, ink inker) {
 	stroke, width := ink("rail")
 	d.shape(c.Fill, stroke, width, 8, railY-7, 412, railY-7, 412, railY, 8, railY)
 	stroke, width = ink("bumpstop")
 	d.shape(c.Fill, stroke, width, f.axleX-10, railY, f.axleX+10, railY, f.axleX+6, railY+9, f.axleX-6, railY+9)
 }
 
-func (d *drawing) wheelAndSpring(f frame, c Colours, ink inker) {
+func (d *Picture) wheelAndSpring(f frame, c Colours, ink inker) {
 	stroke, width := ink("wheel")
-	d.circle(f.axleX, f.axleY, f.wheel, "none", stroke, width)
-	d.circle(f.axleX, f.axleY, f.wheel-7, "none", c.Quiet, 1)
+	d.circle(f.axleX, f.axleY, f.wheel, none, stroke, width)
+	d.circle(f.axleX, f.axleY, f.wheel-7, none, c.Quiet, 1)
 	stroke, width = ink("spring")
-	d.path(curve(306, railY+6, f.axleX, 2*f.axleY-30-(railY+6), 410, railY+6), stroke, width+0.8)
+	d.stroke(stroke, width+0.8, bow(point{306, railY + 6}, point{f.axleX, 2*f.axleY - 30 - (railY + 6)}, point{410, railY + 6})...)
 	d.circle(306, railY+6, 3, c.Fill, stroke, width)
 	d.circle(410, railY+6, 3, c.Fill, stroke, width)
 	if s, w := ink("link"); s == c.Mark {
@@ -110,20 +110,20 @@ func (d *drawing) wheelAndSpring(f frame, c Colours, ink inker) {
 	}
 }
 
-func (d *drawing) engine(c Colours, ink inker) {
+func (d *Picture) engine(c Colours, ink inker) {
 	stroke, width := ink("engine")
 	d.shape(c.Fill, stroke, width, 14, 46, 52, 46, 52, 90, 44, 98, 20, 98, 14, 90)
 	stroke, width = ink("bell")
 	d.shape(c.Fill, stroke, width, 52, 46, 72, 54, 72, 82, 52, 90)
 }
 
-func (d *drawing) gearbox(c Colours, ink inker) {
+func (d *Picture) gearbox(c Colours, ink inker) {
 	stroke, width := ink("gearbox")
 	d.shape(c.Fill, stroke, width, 72, 54, 104, 54, 116, 60, 116, 72, 104, 82, 72, 82)
 	d.shape(c.Fill, stroke, width, 116, 60, 120, 60, 120, 72, 116, 72)
 }
 
-func (d *drawing) shafts(f frame, shafts int, part string, c Colours, ink inker) {
+func (d *Picture) shafts(f frame, shafts int, part string, c Colours, ink inker) {
 	first := f.rear
 	if shafts == 2 {
 		first = f.centre
@@ -151,7 +151,7 @@ func (d *drawing) shafts(f frame, shafts int, part string, c Colours, ink inker)
 }
 
 // tube draws a shaft between two joint centres, its yokes narrower than its tube.
-func (d *drawing) tube(a, b [2]float64, c Colours, stroke string, width float64) {
+func (d *Picture) tube(a, b [2]float64, c Colours, stroke color.NRGBA, width float64) {
 	d.bar(a[0], a[1], b[0], b[1], 5, c.Fill, stroke, width)
 	at := func(t float64) (float64, float64) { return a[0] + t*(b[0]-a[0]), a[1] + t*(b[1]-a[1]) }
 	x1, y1 := at(0.16)
@@ -159,23 +159,19 @@ func (d *drawing) tube(a, b [2]float64, c Colours, stroke string, width float64)
 	d.bar(x1, y1, x2, y2, 11, c.Fill, stroke, width)
 }
 
-func (d *drawing) joint(at [2]float64, c Colours, stroke string, width float64) {
+func (d *Picture) joint(at [2]float64, c Colours, stroke color.NRGBA, width float64) {
 	d.circle(at[0], at[1], 6, c.Fill, stroke, width)
 	d.line(at[0]-3, at[1], at[0]+3, at[1], stroke, 1.4)
 	d.line(at[0], at[1]-3, at[0], at[1]+3, stroke, 1.4)
 }
 
-func (d *drawing) axle(f frame, c Colours, ink inker) {
+func (d *Picture) axle(f frame, c Colours, ink inker) {
 	stroke, width := ink("pinion")
 	x, y := f.axleX, f.axleY
 	d.shape(c.Fill, stroke, width, f.rear[0]+8, y-8, x-22, y-6, x-12, y-11, x-12, y+11, x-22, y+6, f.rear[0]+8, y+5)
 	stroke, width = ink("axle")
 	d.circle(x, y, 14, c.Fill, stroke, width)
 	d.circle(x, y, 4, c.Fill, stroke, 1.4)
-}
-
-func curve(x1, y1, cx, cy, x2, y2 float64) string {
-	return strings.Join([]string{"M", num(x1), num(y1), "Q", num(cx), num(cy), num(x2), num(y2)}, " ")
 }
 
 func slopeOf(a, b [2]float64) float64 { return math.Atan2(b[1]-a[1], b[0]-a[0]) }

@@ -1,6 +1,10 @@
 package sketch
 
-import "yokebook/measure"
+import (
+	"math"
+
+	"yokebook/measure"
+)
 
 // SideWide and SideHigh are the size of the small pictures in their own units.
 const (
@@ -10,7 +14,7 @@ const (
 
 // Side draws one of the two answers to the question that a sense asks: the positive one, or the
 // other.
-func Side(s measure.Sense, positive bool, c Colours) []byte {
+func Side(s measure.Sense, positive bool, c Colours) Picture {
 	d := newDrawing(SideWide, SideHigh)
 	sign := -1.0
 	if positive {
@@ -34,11 +38,11 @@ func Side(s measure.Sense, positive bool, c Colours) []byte {
 	case measure.GearboxSide, measure.Outward:
 		d.face(sign, c)
 	}
-	return d.bytes()
+	return *d
 }
 
 // tilted draws a part from the side with the finder on it and an arrow at its high end.
-func (d *drawing) tilted(sign float64, c Colours) {
+func (d *Picture) tilted(sign float64, c Colours) {
 	left, right := 62+16*sign*-1, 62+16*sign
 	d.line(20, 86, 180, 86, c.Rule, 2.5)
 	d.bar(34, left, 166, right, 13, c.Fill, c.Ink, 2)
@@ -51,7 +55,7 @@ func (d *drawing) tilted(sign float64, c Colours) {
 }
 
 // fromAbove draws a part seen from above beside the middle line of the vehicle; left is up.
-func (d *drawing) fromAbove(sign float64, c Colours) {
+func (d *Picture) fromAbove(sign float64, c Colours) {
 	d.line(16, 50, 184, 50, c.Rule, 2.5)
 	y := 50 - 22*sign
 	d.bar(36, y, 166, 50, 13, c.Fill, c.Ink, 2)
@@ -59,22 +63,22 @@ func (d *drawing) fromAbove(sign float64, c Colours) {
 }
 
 // turning draws the sense of a turn as one sees it looking forward along the shaft.
-func (d *drawing) turning(clockwise bool, c Colours) {
+func (d *Picture) turning(clockwise bool, c Colours) {
 	d.circle(100, 50, 16, c.Fill, c.Ink, 2)
 	d.line(100, 36, 100, 64, c.Ink, 3)
 	if clockwise {
-		d.path("M 66 62 A 36 36 0 1 1 134 62", c.Mark, 4)
+		d.stroke(c.Mark, 4, arc(point{100, 50}, 36, math.Pi-0.34, 2*math.Pi+0.34)...)
 		d.line(134, 62, 131, 48, c.Mark, 4)
 		d.line(134, 62, 146, 54, c.Mark, 4)
 		return
 	}
-	d.path("M 134 62 A 36 36 0 1 0 66 62", c.Mark, 4)
+	d.stroke(c.Mark, 4, arc(point{100, 50}, 36, math.Pi-0.34, 2*math.Pi+0.34)...)
 	d.line(66, 62, 69, 48, c.Mark, 4)
 	d.line(66, 62, 54, 54, c.Mark, 4)
 }
 
 // face draws a face and the side of it that something stands on; the gearbox lies to the right.
-func (d *drawing) face(sign float64, c Colours) {
+func (d *Picture) face(sign float64, c Colours) {
 	d.shape(c.Fill, c.Ink, 2, 92, 12, 108, 12, 108, 88, 92, 88)
 	d.line(130, 24, 178, 24, c.Rule, 3)
 	d.line(130, 76, 178, 76, c.Rule, 3)

@@ -2,7 +2,6 @@ package sketch
 
 import (
 	"math"
-	"strconv"
 	"strings"
 
 	"yokebook/measure"
@@ -101,7 +100,7 @@ func spotOf(key string, f frame) spot {
 }
 
 // tool lays the tool of the point's quantity on the spot.
-func (d *drawing) tool(p measure.Point, s spot, c Colours) {
+func (d *Picture) tool(p measure.Point, s spot, c Colours) {
 	if s.part == "" {
 		return
 	}
@@ -118,7 +117,7 @@ func (d *drawing) tool(p measure.Point, s spot, c Colours) {
 }
 
 // finder draws an angle finder standing on a part.
-func (d *drawing) finder(x, y, angle float64, c Colours) {
+func (d *Picture) finder(x, y, angle float64, c Colours) {
 	ux, uy := math.Cos(angle), math.Sin(angle)
 	at := func(along, up float64) (float64, float64) { return x + along*ux + up*uy, y + along*uy - up*ux }
 	corner := func(xy ...float64) []float64 {
@@ -135,7 +134,7 @@ func (d *drawing) finder(x, y, angle float64, c Colours) {
 }
 
 // tape draws a length between two places.
-func (d *drawing) tape(a, b [2]float64, c Colours) {
+func (d *Picture) tape(a, b [2]float64, c Colours) {
 	d.line(a[0], a[1], b[0], b[1], c.Mark, 2.6)
 	angle := slopeOf(a, b) + math.Pi/2
 	for _, p := range [][2]float64{a, b} {
@@ -144,7 +143,7 @@ func (d *drawing) tape(a, b [2]float64, c Colours) {
 }
 
 // plate draws a small page of text beside the part: a value that is written somewhere.
-func (d *drawing) plate(s spot, c Colours) {
+func (d *Picture) plate(s spot, c Colours) {
 	x, y := s.x-15, math.Max(s.y-34, 3)
 	if s.x < 80 { // clear of the words in the corner
 		x += 60
@@ -156,6 +155,4 @@ func (d *drawing) plate(s spot, c Colours) {
 }
 
 // pointer draws an arrow onto the part.
-func (d *drawing) pointer(s spot, c Colours) { d.arrow(s.x, s.y-30, s.x, s.y-3, c.Mark, 3) }
-
-func num(f float64) string { return strconv.FormatFloat(f, 'f', 1, 64) }
+func (d *Picture) pointer(s spot, c Colours) { d.arrow(s.x, s.y-30, s.x, s.y-3, c.Mark, 3) }

@@ -1,13 +1,17 @@
 package sketch
 
-import "yokebook/measure"
+import (
+	"image/color"
+
+	"yokebook/measure"
+)
 
 // Stand draws how the vehicle stands: its wheels, what carries it, what lies on it.
-func Stand(s measure.State, c Colours) []byte {
+func Stand(s measure.State, c Colours) Picture {
 	d := newDrawing(SideWide, SideHigh)
 	if s.Ride == measure.Bench {
 		d.bench(c)
-		return d.bytes()
+		return *d
 	}
 	const ground = 90.0
 	body := 52.0 // underside of the vehicle
@@ -28,7 +32,7 @@ func Stand(s measure.State, c Colours) []byte {
 	d.shape(c.Fill, c.Ink, 2, 22, body, 22, body-16, 60, body-20, 70, body-40, 100, body-40, 104, body-14, 178, body-14, 178, body)
 	for _, x := range []float64{52, 148} {
 		d.circle(x, wheel, 16, c.Fill, c.Ink, 2.4)
-		d.circle(x, wheel, 6, "none", c.Ink, 1.4)
+		d.circle(x, wheel, 6, none, c.Ink, 1.4)
 	}
 	if s.Ride == measure.Droop {
 		for _, x := range []float64{84, 118} {
@@ -40,11 +44,11 @@ func Stand(s measure.State, c Colours) []byte {
 			d.arrow(x, 4, x, body-24, c.Mark, 3)
 		}
 	}
-	return d.bytes()
+	return *d
 }
 
 // bench draws a shaft on a table: a part off the vehicle.
-func (d *drawing) bench(c Colours) {
+func (d *Picture) bench(c Colours) {
 	d.bar(52, 42, 148, 42, 13, c.Fill, c.Mark, 2.4)
 	d.circle(44, 42, 9, c.Fill, c.Mark, 2.4)
 	d.circle(156, 42, 9, c.Fill, c.Mark, 2.4)
@@ -55,12 +59,12 @@ func (d *drawing) bench(c Colours) {
 
 // Shape draws the shape of a verdict, told apart without colour: a round tick, a cross in a
 // square on its corner, a triangle with a bar, an open ring.
-func Shape(verdict, colour, ground string) []byte {
+func Shape(verdict string, colour, ground color.NRGBA) Picture {
 	d := newDrawing(48, 48)
 	switch verdict {
 	case "clear":
 		d.circle(24, 24, 20, colour, colour, 2)
-		d.path("M 14 25 L 21 32 L 34 17", ground, 5)
+		d.stroke(ground, 5, point{14, 25}, point{21, 32}, point{34, 17})
 	case "out":
 		d.shape(colour, colour, 2, 24, 2, 46, 24, 24, 46, 2, 24)
 		d.line(17, 17, 31, 31, ground, 5)
@@ -70,11 +74,11 @@ func Shape(verdict, colour, ground string) []byte {
 		d.line(24, 17, 24, 28, ground, 5)
 		d.circle(24, 36, 2.8, ground, ground, 0)
 	case "waiting":
-		d.circle(24, 24, 19, "none", colour, 4)
+		d.circle(24, 24, 19, none, colour, 4)
 		d.line(24, 24, 24, 13, colour, 4)
 		d.line(24, 24, 32, 24, colour, 4)
 	default:
 		d.line(10, 24, 38, 24, colour, 5)
 	}
-	return d.bytes()
+	return *d
 }
