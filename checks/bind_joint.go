@@ -95,7 +95,7 @@ func jointAngle(e *engine, ln *line, subject string) answer {
 func leastAngle(e *engine, ln *line, subject string) answer {
 	j := e.jointIndex(subject)
 	a := e.atJoint(ln, j)
-	a.gentle = !e.picked("joint.least_angle")
+	a.gentle, a.advice = !e.picked("joint.least_angle"), Message{Key: MsgLeastContested}
 	if ln.double[j] {
 		return answer{lacking: true}
 	}

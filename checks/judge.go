@@ -148,5 +148,8 @@ func (e *engine) settle(w *Weakest) Message {
 			return Message{MsgReadAgain, []any{w.Input, r.State().String()}}
 		}
 	}
+	if _, ok := limits.Of(w.Input); ok {
+		return Message{MsgDisputedInput, []any{w.Input}}
+	}
 	return Message{MsgReadAssumed, []any{w.Input}}
 }

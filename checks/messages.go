@@ -27,6 +27,7 @@ const (
 	MsgReverse        = "advice.reverse"         // (instrument, setup) read one place both ways: its zero counts double
 	MsgOutlier        = "advice.outlier"         // (point, value in base unit, reading id) stands apart: look, then strike or read again
 	MsgThirdReading   = "advice.third_reading"   // (point) two readings differ by more than the tool explains: take a third
+	MsgDisputedInput  = "advice.disputed_input"  // (key of a range that sources dispute) its range decides: pick a value with a reason
 	MsgNoNumber       = "advice.no_number"       // the readings give no finite number: look for a wrong value
 
 	// Notes: what else to know.
@@ -52,7 +53,7 @@ var Messages = []string{
 	MsgTakeMissing, MsgLetDown, MsgOffBump, MsgReadAgain, MsgZeroAgain, MsgReadAssumed, MsgTurnPinion,
 	MsgTurnGearbox, MsgSmallerAngle, MsgSmallerDrive, MsgSmallerCoast, MsgSlowerOrEven, MsgOtherJoint,
 	MsgLeastContested, MsgDatumBoth, MsgContradiction, MsgImplausible, MsgHeights, MsgDisputedID,
-	MsgReverse, MsgOutlier, MsgThirdReading, MsgZeroFound, MsgWayUnsaid,
+	MsgDisputedInput, MsgReverse, MsgOutlier, MsgThirdReading, MsgZeroFound, MsgWayUnsaid,
 	MsgNoNumber, MsgSideView, MsgPhaseAssumed, MsgHanging, MsgOnBump, MsgDoubleJoint, MsgSpeedEngine,
 	MsgSpeedRoad, MsgSpeedGoverned, MsgSetupsBridged, MsgHeightWidened, MsgMatchNoVerdict,
 	MsgWorstState, MsgDecidedBy,

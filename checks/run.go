@@ -201,6 +201,9 @@ func (e *engine) judge(f *Finding, c *Check, a answer, ln *line) {
 	case a.q.bad:
 		f.Verdict, f.Advice = Waiting, Message{Key: MsgNoNumber}
 		return
+	case f.Limit == nil && len(a.missing) > 0: // the number stands, what it is judged by is missing
+		f.Verdict, f.Missing, f.Advice = Waiting, a.missing, Message{Key: MsgTakeMissing}
+		return
 	case a.silent || f.Limit == nil || ln != nil && !ln.state.Running():
 		return
 	}
@@ -210,11 +213,15 @@ func (e *engine) judge(f *Finding, c *Check, a answer, ln *line) {
 	}
 	pass := meets(a.q, f.Limit, a.against)
 	chance := chanceOf(pass)
-	f.Chance = &chance
-	f.Verdict = verdictOf(chance)
+	verdict := verdictOf(chance)
+	if verdict != Out && len(a.missing) > 0 { // the rest of what is missing can only make it worse
+		f.Verdict, f.Missing, f.Advice = Waiting, a.missing, Message{Key: MsgTakeMissing}
+		return
+	}
+	f.Chance, f.Verdict = &chance, verdict
 	switch {
 	case a.gentle && f.Verdict != Clear:
-		f.Verdict, f.Advice = Unsure, Message{Key: MsgLeastContested}
+		f.Verdict, f.Advice = Unsure, a.advice
 	case f.Verdict == Unsure:
 		f.Advice = e.settle(f.Weakest)
 	case f.Verdict == Out && a.advice.Key != "":

@@ -28,9 +28,10 @@ var enAdvice = table{
 		"the wrong one",
 	checks.MsgReverse: "{0} was turned end for end in setup {1}, so its zero counts double: lay it on one place both ways and " +
 		"say each time which end faced forward",
-	checks.MsgOutlier:      "{0 point} {1 base} stands apart from its repeats: look again, then strike it with the reason or read once more",
-	checks.MsgThirdReading: "{0 point}: the two readings differ by more than the tool explains; take a third",
-	checks.MsgNoNumber:     "these readings give no number: look for a wrong value among them",
+	checks.MsgOutlier:       "{0 point} {1 base} stands apart from its repeats: look again, then strike it with the reason or read once more",
+	checks.MsgThirdReading:  "{0 point}: the two readings differ by more than the tool explains; take a third",
+	checks.MsgDisputedInput: "sources dispute the {0 input}, and its range decides: pick a value with a reason",
+	checks.MsgNoNumber:      "these readings give no number: look for a wrong value among them",
 
 	checks.MsgSideView:      "side view only: plan angles were not read",
 	checks.MsgPhaseAssumed:  "yokes taken as in line: the phase was not read",

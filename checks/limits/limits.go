@@ -14,7 +14,7 @@ import (
 // Sense says on which side of a row's value one has to be.
 type Sense string
 
-// The senses. An Input is no limit but a number that goes into the sums.
+// The senses. An Input is no limit but a number, or a range, that goes into the sums.
 const (
 	Max     Sense = "max"
 	Min     Sense = "min"
@@ -27,7 +27,7 @@ const (
 type Row struct {
 	Key     string
 	Value   float64
-	Upper   float64 // only for Between
+	Upper   float64 // for Between, and for an Input whose sources dispute it: Value … Upper
 	Unit    string  // as in files; "" for factors and shares
 	Sense   Sense
 	Source  string

@@ -9,7 +9,8 @@ import (
 )
 
 func TestEveryRowIsWhole(t *testing.T) {
-	units := []string{"", "deg", "mm", "kg", "N", "N·m", "N/mm", "MPa", "HRC", "rev/min", "km/h", "rad/s²"}
+	units := []string{"", "deg", "mm", "kg", "N", "N·m", "N/mm", "MPa", "HRC", "rev/min", "km/h", "rad/s²",
+		"GPa", "kg/m³", "mm/s", "m/s²", "h", "deg/m"}
 	bare := []string{"reading.spread", "estimated.share", "speed.road_factor", "verdict.chance"}
 	key := regexp.MustCompile(`^[a-z]+(\.[a-z_]+)+$`)
 	seen := map[string]bool{}
@@ -25,7 +26,7 @@ func TestEveryRowIsWhole(t *testing.T) {
 			t.Errorf("%s has no source or no meaning", r.Key)
 		case !slices.Contains(units, r.Unit) || (r.Unit == "") != slices.Contains(bare, r.Key):
 			t.Errorf("%s: unit %q", r.Key, r.Unit)
-		case (r.Sense == Between) != (r.Upper != 0), r.Value < 0, math.IsNaN(r.Value):
+		case r.Sense == Between && r.Upper == 0, r.Upper != 0 && (r.Sense != Between && r.Sense != Input || r.Upper <= r.Value), r.Value < 0, math.IsNaN(r.Value):
 			t.Errorf("%s: %g … %g", r.Key, r.Value, r.Upper)
 		}
 		for _, o := range r.Others {
