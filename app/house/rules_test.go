@@ -114,6 +114,7 @@ var rules = []struct {
 			{"checks/shaft/x.go", `package shaft; import "math"; func f(x float64) float64 { return math.Sin(x) /* not math.Exp */ }`},
 			{"checks/shaft/x_test.go", `package shaft; import "math"; var f = math.Exp`},
 			{"app/screen/x.go", `package screen; import "math"; var f = math.Hypot`},
+			{"measure/store/x.go", `package store; import "math/rand/v2"; var r *rand.Rand`},
 			{"checks/uncertain/x.go", `package uncertain; import "math/rand/v2"; var r rand.ChaCha8`},
 			{"checks/x.go", `package checks; type m struct{ Exp int }; func f(math m) int { return math.Exp }`},
 		},
