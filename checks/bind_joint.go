@@ -61,9 +61,11 @@ func (e *engine) atJoint(ln *line, j int) answer {
 	a := answer{q: e.angle(ln, j)}
 	a.absent = ln.parts[j].slope == nil && ln.parts[j+1].slope == nil
 	if a.q == nil {
-		for _, m := range ln.missing {
-			if m.Point == ln.parts[j].name+".slope" || m.Point == ln.parts[j+1].name+".slope" {
-				a.missing = append(a.missing, m)
+		for _, p := range ln.parts[j : j+2] {
+			if p.slope == nil {
+				for _, m := range e.lacks(p.name+".slope", ln.state) {
+					a.missing = appendMissing(a.missing, m)
+				}
 			}
 		}
 		a.missing = append(a.missing, ln.datums...)

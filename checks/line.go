@@ -78,7 +78,9 @@ func (e *engine) lineOf(state measure.State) *line {
 		t := e.take(name+".slope", state)
 		slopes[i] = t
 		if t == nil {
-			ln.missing = append(ln.missing, Missing{Point: name + ".slope", State: state.Base()})
+			for _, m := range e.lacks(name+".slope", state) {
+				ln.missing = appendMissing(ln.missing, m)
+			}
 			continue
 		}
 		ln.setup = max(ln.setup, t.setup)

@@ -23,8 +23,17 @@ func everywhere(r measure.Reading) bool {
 // the yokes' phase, a tube's diameter or the plan angles.
 var fallback = []measure.Ride{measure.AtRide, measure.Droop, measure.Bump}
 
-// take returns what is known of a point in a state, nil when nothing was read.
+// take returns what is known of a point in a state: as read, else worked out from other readings;
+// nil where neither is there.
 func (e *engine) take(key string, state measure.State) *taken {
+	if t := e.takeRead(key, state); t != nil {
+		return t
+	}
+	return e.derive(key, state)
+}
+
+// takeRead returns what was read of a point in a state, nil when nothing was.
+func (e *engine) takeRead(key string, state measure.State) *taken {
 	point, ok := measure.PointOf(key)
 	if !ok {
 		return nil
