@@ -3,6 +3,7 @@ package screen
 import (
 	"flag"
 	"fmt"
+	"image"
 	"image/png"
 	"os"
 	"path/filepath"
@@ -100,21 +101,21 @@ func TestPictures(t *testing.T) {
 				n := 0
 				album(d, func(page string) {
 					n++
-					savePicture(t, d, filepath.Join(dir, fmt.Sprintf("%02d-%s.png", n, page)))
+					savePicture(t, d.w.Canvas().Capture(), filepath.Join(dir, fmt.Sprintf("%02d-%s.png", n, page)))
 				})
 			})
 		}
 	}
 }
 
-func savePicture(t *testing.T, d *desk, path string) {
+func savePicture(t *testing.T, img image.Image, path string) {
 	t.Helper()
 	f, err := os.Create(path)
 	if err != nil {
 		t.Fatal(err)
 	}
 	defer f.Close()
-	if err := png.Encode(f, d.w.Canvas().Capture()); err != nil {
+	if err := png.Encode(f, img); err != nil {
 		t.Fatal(err)
 	}
 }

@@ -85,6 +85,10 @@ func (r *textRenderer) Refresh() {
 // Layout breaks the words anew for a place of the given size.
 func (r *textRenderer) Layout(size fyne.Size) {
 	r.size = size
+	r.lines = r.lines[:0]
+	if size.Width < 1 || size.Height < 1 { // no place on this page
+		return
+	}
 	broken, points, fits := breakToFit(r.t.Words, size, r.t.Least, r.t.Most, r.t.Style)
 	r.t.fits = fits
 	ink := r.t.Ink(look.Now())
@@ -93,7 +97,6 @@ func (r *textRenderer) Layout(size fyne.Size) {
 	if r.t.Top || y < 0 {
 		y = 0
 	}
-	r.lines = r.lines[:0]
 	for _, words := range broken {
 		line := canvas.NewText(words, ink)
 		line.TextSize, line.TextStyle, line.Alignment = points, r.t.Style, r.t.Align
