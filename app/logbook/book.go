@@ -26,7 +26,7 @@ type Book struct {
 	build  *measure.Build // never changed in place: each record makes a new one
 	result *checks.Result
 	stops  []route.Stop
-	aside  []store.Aside
+	found  store.Report // how the build was read back when the book was opened
 	seal   document.Seal
 	closed bool
 }
@@ -65,9 +65,6 @@ func (b *Book) Next() (route.Stop, bool) {
 	}
 	return route.Next(b.stops, last.Point, last.State())
 }
-
-// Aside lists the records of the build that were found damaged. They are kept but don't count.
-func (b *Book) Aside() []store.Aside { return slices.Clone(b.aside) }
 
 // Seal says whether the build file that the book was opened from carried a checksum.
 func (b *Book) Seal() document.Seal { return b.seal }

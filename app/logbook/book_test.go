@@ -33,8 +33,8 @@ func TestWhatWasKeptIsTheSameBytesAfterReopening(t *testing.T) {
 		t.Fatal(err)
 	}
 	sameBytes(t, "after reopening", bytesOf(t, again), want)
-	if again.Build().Title != "invented: another title" || len(again.Aside()) > 0 {
-		t.Errorf("title %q, set aside %v", again.Build().Title, again.Aside())
+	if again.Build().Title != "invented: another title" || len(again.Notes()) > 0 {
+		t.Errorf("title %q, notes %v", again.Build().Title, again.Notes())
 	}
 	exported, err := s.Export(b.ID())
 	if err != nil {

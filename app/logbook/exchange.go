@@ -45,7 +45,11 @@ func (s *Shelf) importNew(b *measure.Build) (measure.ID, merge.Report, error) {
 	if err != nil {
 		return "", report, err
 	}
-	return b.ID, report, f.Close()
+	err = f.Secure(merged)
+	if closeErr := f.Close(); err == nil {
+		err = closeErr
+	}
+	return b.ID, report, err
 }
 
 // Export returns a build as a build file, also while it is open.

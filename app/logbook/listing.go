@@ -46,7 +46,7 @@ func lastWork(b *measure.Build) time.Time {
 
 func listing(row store.Row) Listing {
 	l := Listing{ID: row.ID, Title: row.Title, LastWork: row.LastWork, Readings: row.Readings, Wanted: row.Wanted,
-		Worst: checks.Verdict(row.Worst), Counts: map[checks.Verdict]int{}, Aside: row.Aside, Damaged: row.Damaged}
+		Worst: checks.Verdict(row.Worst), Counts: map[checks.Verdict]int{}, Aside: row.Aside, Notes: NotesOf(row.Report), Damaged: row.Damaged}
 	for verdict, n := range row.Counts {
 		l.Counts[checks.Verdict(verdict)] = n
 	}

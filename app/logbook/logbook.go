@@ -59,7 +59,8 @@ type Listing struct {
 	Wanted   int                    // stops of the route that are not done; optional ones don't count
 	Worst    checks.Verdict         // worst verdict of its findings
 	Counts   map[checks.Verdict]int // findings per verdict
-	Aside    int                    // records that were found damaged and set aside
+	Aside    int                    // records that are damaged and good nowhere
+	Notes    []Note                 // what is wrong with its file; opening the build mends what can be mended
 	Damaged  string                 // why the build can't be read at all; empty when it can
 	Open     bool                   // open in this program now
 }

@@ -22,7 +22,7 @@ type Shelf struct {
 // is. When src names no device, the one kept in the folder is used.
 func OpenShelf(dir string, src Sources) (*Shelf, error) {
 	src = src.orSystem()
-	st, err := store.Open(dir)
+	st, err := store.Open(dir, src.Now)
 	if err != nil {
 		return nil, err
 	}
@@ -64,17 +64,17 @@ func (s *Shelf) New(title string, layout measure.Layout) (*Book, error) {
 	if err != nil {
 		return nil, err
 	}
-	return s.shelve(f, b, nil), nil
+	return s.shelve(f, b, store.Report{}), nil
 }
 
 // Open opens a build for work. One holder has a build at a time: a second is refused with a line
 // that names the first.
 func (s *Shelf) Open(id measure.ID) (*Book, error) {
-	f, b, aside, err := s.store.OpenBuild(id)
+	f, b, report, err := s.store.OpenBuild(id)
 	if err != nil {
 		return nil, err
 	}
-	return s.shelve(f, b, aside), nil
+	return s.shelve(f, b, report), nil
 }
 
 // Close closes the books that are still open.
@@ -98,9 +98,11 @@ func (s *Shelf) Close() error {
 }
 
 // shelve makes the Book of an opened file.
-func (s *Shelf) shelve(f *store.File, b *measure.Build, aside []store.Aside) *Book {
-	book := newBook(s.src, shelved{File: f, shelf: s, id: b.ID}, b)
-	book.aside = aside
+func (s *Shelf) shelve(f *store.File, b *measure.Build, found store.Report) *Book {
+	k := &shelved{File: f, shelf: s, build: b}
+	k.unsecured = f.Secure(b) // after a kill, what was kept last has no second copy yet
+	book := newBook(s.src, k, b)
+	book.found = found
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	s.open[b.ID] = book
@@ -114,25 +116,46 @@ func (s *Shelf) opened(id measure.ID) *Book {
 	return s.open[id]
 }
 
+// secureEvery is how many records are kept before the second copy follows by itself.
+const secureEvery = 8
+
 // shelved is the keeper of a Book on the shelf.
 type shelved struct {
 	*store.File
-	shelf *Shelf
-	id    measure.ID
+	shelf     *Shelf
+	build     *measure.Build // as kept
+	since     int            // records kept since the second copy was tried last
+	unsecured error          // why the second copy is behind
 }
 
-func (k shelved) keep(next *measure.Build, add []store.Record) (*measure.Build, error) {
+func (k *shelved) keep(next *measure.Build, add []store.Record) (*measure.Build, error) {
 	for _, r := range add {
 		if err := k.Keep(r); err != nil {
 			return nil, err
 		}
 	}
+	k.build = next
+	if k.since += len(add); k.since >= secureEvery {
+		_ = k.secure(next) // the records are kept; Notes tells that the second copy is behind
+	}
 	return next, nil
 }
 
-func (k shelved) Close() error {
+// secure writes the second copy.
+func (k *shelved) secure(b *measure.Build) error {
+	k.since = 0
+	k.unsecured = k.Secure(b)
+	return k.unsecured
+}
+
+// Close writes the second copy and closes the build in any case.
+func (k *shelved) Close() error {
 	k.shelf.mu.Lock()
-	delete(k.shelf.open, k.id)
+	delete(k.shelf.open, k.build.ID)
 	k.shelf.mu.Unlock()
-	return k.File.Close()
+	err := k.secure(k.build)
+	if closeErr := k.File.Close(); err == nil {
+		err = closeErr
+	}
+	return err
 }

@@ -15,6 +15,7 @@ func english() *Language {
 		enDoubts,
 		enHelp,
 		enCLI,
+		enStore,
 		enScreen,
 	)
 	l.native = true

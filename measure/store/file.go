@@ -9,15 +9,18 @@ import (
 	"github.com/tidwall/buntdb"
 
 	"yokebook/measure"
+	"yokebook/measure/store/disk"
 )
 
 // File is one build, open for writing. Its methods are called from one goroutine.
 type File struct {
 	id     measure.ID
+	store  *Store
 	db     *buntdb.DB
-	disk   *os.File // a second handle on the same file, to sync and see the answer
-	lock   *lock    // nil for a file that has no name yet
-	broken error    // the first failed write; after it nothing more is taken
+	disk   disk.File // a second handle on the same file, to sync and see the answer
+	lock   *lock
+	broken error // the first failed write; after it nothing more is taken
+	stuck  bool  // the library stopped half way and holds its own lock: it can't be closed
 }
 
 // Create makes the file of a new build with everything in it and opens it. The file gets its name
@@ -26,7 +29,7 @@ func (s *Store) Create(b *measure.Build) (*File, error) {
 	if err := s.free(b.ID); err != nil {
 		return nil, err
 	}
-	l, err := takeLock(s.lockPath(b.ID))
+	l, err := s.takeLock(b.ID)
 	if err != nil {
 		return nil, err
 	}
@@ -35,62 +38,96 @@ func (s *Store) Create(b *measure.Build) (*File, error) {
 		err = s.make(b)
 	}
 	if err != nil {
-		return nil, both(err, l.release())
+		return nil, disk.Both(err, l.release())
 	}
-	return openFile(b.ID, s.path(b.ID), l)
+	f, _, _, err := s.openLocked(b.ID, l)
+	return f, err
 }
 
-// free errs with ErrExists when the store has the build.
-func (s *Store) free(id measure.ID) error {
-	there, err := s.has(id)
-	if err == nil && there {
-		err = fmt.Errorf("build %s %w", id, ErrExists)
-	}
-	return err
-}
-
-// make writes the file of a new build. What an earlier try left behind was never a build.
 func (s *Store) make(b *measure.Build) error {
-	temp := s.path(b.ID) + ".new"
-	if err := os.Remove(temp); err != nil && !errors.Is(err, os.ErrNotExist) {
-		return fmt.Errorf("store: %w", err)
+	temp, err := s.stage(b, nil)
+	if err == nil {
+		err = disk.Settle(s.fs, temp, s.path(b.ID))
 	}
-	f, err := openFile(b.ID, temp, nil)
 	if err != nil {
-		return err
+		return fmt.Errorf("build %s %w: %w", b.ID, ErrWrite, err)
 	}
-	if err := both(f.fill(b), f.Close()); err != nil {
-		return err
-	}
-	if err := os.Rename(temp, s.path(b.ID)); err != nil {
-		return fmt.Errorf("store: %w", err)
-	}
-	return syncDir(s.buildsDir())
+	return nil
 }
 
-// OpenBuild opens a build for writing and loads it. What could not be trusted is set aside. It errs
-// with ErrNoBuild, ErrHeld or ErrDamaged.
-func (s *Store) OpenBuild(id measure.ID) (*File, *measure.Build, []Aside, error) {
-	there, err := s.has(id)
+// OpenBuild opens a build for writing and loads it. What is damaged is mended first, from the file
+// itself and from snapshots, and what was damaged is kept aside; the report says what was done. It
+// errs with ErrNoBuild, ErrHeld, ErrDamaged or ErrWrite (no room to keep the damaged file aside).
+func (s *Store) OpenBuild(id measure.ID) (*File, *measure.Build, Report, error) {
+	if err := s.need(id); err != nil {
+		return nil, nil, Report{}, err
+	}
+	l, err := s.takeLock(id)
 	if err != nil {
-		return nil, nil, nil, err
+		return nil, nil, Report{}, err
 	}
-	if !there {
-		return nil, nil, nil, fmt.Errorf("build %s %w", id, ErrNoBuild)
+	return s.openLocked(id, l)
+}
+
+// openLocked looks, mends, compacts, opens. The lock is released when it can't, unless the library
+// is still at work on the file.
+func (s *Store) openLocked(id measure.ID, l *lock) (*File, *measure.Build, Report, error) {
+	x, err := s.examine(id, false)
+	if err == nil {
+		err = s.mend(x)
 	}
-	l, err := takeLock(s.lockPath(id))
 	if err != nil {
-		return nil, nil, nil, err
+		return nil, nil, Report{}, disk.Both(err, l.release())
 	}
-	f, err := openFile(id, s.path(id), l)
+	report := x.report
+	if x, err = s.clean(x); err != nil {
+		return nil, nil, Report{}, disk.Both(err, l.release())
+	}
+	f, err := s.openFile(x, l)
 	if err != nil {
-		return nil, nil, nil, err
+		return nil, nil, Report{}, err
 	}
-	b, aside, err := load(f.db, id)
+	return f, x.build, report, nil
+}
+
+// clean looks again after a repair, and compacts a file for which that is worth it. A compaction
+// that fails is no error: the long file is good.
+func (s *Store) clean(x *exam) (*exam, error) {
+	if x.report.Places > 0 {
+		again, err := s.examine(x.report.Build, false)
+		if err != nil {
+			return nil, err
+		}
+		if again.report.Places > 0 {
+			return nil, fmt.Errorf("store: build %s %w: after the repair, %s", x.report.Build, ErrDamaged, again.report)
+		}
+		x = again
+	}
+	_ = s.compact(x)
+	return x, nil
+}
+
+// openFile opens a file that is whole.
+func (s *Store) openFile(x *exam, l *lock) (*File, error) {
+	id := x.report.Build
+	damaged := func(err error) error {
+		return fmt.Errorf("store: %s %w: %w", filepath.Base(s.path(id)), ErrDamaged, err)
+	}
+	db, err := openWithin(openLimit, func() (*buntdb.DB, error) { return openDB(s.path(id)) })
+	if errors.Is(err, errStuck) {
+		return nil, damaged(err) // the lock stays: the library may still write
+	}
 	if err != nil {
-		return nil, nil, nil, both(err, f.Close())
+		return nil, disk.Both(damaged(err), l.release())
 	}
-	return f, b, aside, nil
+	if err := agrees(db, x.image); err != nil {
+		return nil, disk.Both(damaged(err), disk.Both(db.Close(), l.release()))
+	}
+	second, err := s.fs.Open(s.path(id), os.O_RDWR, 0)
+	if err != nil {
+		return nil, disk.Both(fmt.Errorf("store: %w", err), disk.Both(db.Close(), l.release()))
+	}
+	return &File{id: id, store: s, db: db, disk: second, lock: l}, nil
 }
 
 // Keep writes one record and returns when it is on the disk. It errs with ErrWrite; the file then
@@ -110,35 +147,30 @@ func (f *File) Keep(r Record) error {
 	return nil
 }
 
+// Secure writes a snapshot of the build, which must be what this file holds, unless the newest one
+// is just that. It takes a few milliseconds and is not called before a person sees that a reading
+// was kept. It errs with ErrWrite; the build itself is not touched.
+func (f *File) Secure(b *measure.Build) error { return f.store.secure(b) }
+
 // Close closes the build and frees its lock.
 func (f *File) Close() error {
-	err := both(both(f.db.Close(), f.disk.Close()), f.lock.release())
+	var err error
+	if !f.stuck {
+		err = f.db.Close()
+	}
+	err = disk.Both(disk.Both(err, f.disk.Close()), f.lock.release())
 	if err != nil {
 		return fmt.Errorf("store: build %s: %w", f.id, err)
 	}
 	return nil
 }
 
-func (f *File) fill(b *measure.Build) error {
-	if err := f.Keep(Record{Key: string(kindMeta), body: metaOf(b.ID)}); err != nil {
-		return err
-	}
-	plain, err := OfPlain(b)
-	if err != nil {
-		return err
-	}
-	for _, r := range append([]Record{plain}, RecordsOf(b)...) {
-		if err := f.Keep(r); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// set writes and syncs. The library panics when it can't take back half a write; that is an error here.
+// set writes and syncs. The library panics when it can't take back half a write; that is an error
+// here, and the library's own lock then stays taken.
 func (f *File) set(r Record) (err error) {
 	defer func() {
 		if p := recover(); p != nil {
+			f.stuck = true
 			err = fmt.Errorf("%v", p)
 		}
 	}()
@@ -150,45 +182,4 @@ func (f *File) set(r Record) (err error) {
 		return err
 	}
 	return f.disk.Sync()
-}
-
-// openFile opens the file of a build under a lock that is released when it can't be opened. The
-// file is made when it is missing.
-func openFile(id measure.ID, path string, l *lock) (*File, error) {
-	db, err := openDB(path)
-	if err != nil {
-		return nil, both(fmt.Errorf("store: %s %w: %w", filepath.Base(path), ErrDamaged, err), l.release())
-	}
-	disk, err := os.OpenFile(path, os.O_RDWR, 0)
-	if err != nil {
-		return nil, both(fmt.Errorf("store: %w", err), both(db.Close(), l.release()))
-	}
-	return &File{id: id, db: db, disk: disk, lock: l}, nil
-}
-
-// openDB opens with every write synced and no compaction. The library panics on some damaged files;
-// that is an error here.
-func openDB(path string) (db *buntdb.DB, err error) {
-	defer func() {
-		if p := recover(); p != nil {
-			err = fmt.Errorf("%v", p)
-		}
-	}()
-	db, err = buntdb.Open(path)
-	if err != nil {
-		return nil, err
-	}
-	err = db.SetConfig(buntdb.Config{SyncPolicy: buntdb.Always, AutoShrinkDisabled: true})
-	return db, err
-}
-
-// both says two errors in one line; either may be nil.
-func both(a, b error) error {
-	switch {
-	case a == nil:
-		return b
-	case b == nil:
-		return a
-	}
-	return fmt.Errorf("%w; %w", a, b)
 }

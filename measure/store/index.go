@@ -2,12 +2,14 @@ package store
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
 	"time"
 
 	"yokebook/measure"
+	"yokebook/measure/store/disk"
 )
 
 // IndexFormat is the format of index.json.
@@ -22,7 +24,8 @@ type Row struct {
 	Wanted   int            `json:"wanted"`
 	Worst    string         `json:"worst"`
 	Counts   map[string]int `json:"counts"`
-	Aside    int            `json:"aside"`             // records set aside
+	Aside    int            `json:"aside"`             // records known to be lost
+	Report   Report         `json:"report"`            // how the build was read back
 	Damaged  string         `json:"damaged,omitempty"` // why the file can't be read
 	Stamp    Stamp          `json:"stamp"`
 }
@@ -74,17 +77,21 @@ func (s *Store) Index(summarise Summarise) ([]Row, error) {
 // row reads a build and sums it up. The stamp was taken before, so that a record written meanwhile
 // makes the row stale and not wrong.
 func (s *Store) row(id measure.ID, stamp Stamp, summarise Summarise) Row {
-	b, aside, err := s.Peek(id)
+	b, report, err := s.Peek(id)
 	if err != nil {
 		return Row{ID: id, Damaged: err.Error(), Counts: map[string]int{}, Stamp: stamp}
 	}
 	row := summarise(b)
-	row.ID, row.Aside, row.Stamp = id, len(aside), stamp
+	row.ID, row.Aside, row.Report, row.Stamp = id, len(report.Lost)+report.Nameless, report, stamp
 	return row
 }
 
+// stamp looks at the build's file. One that is missing has no stamp, and its row no cause to change.
 func (s *Store) stamp(id measure.ID) (Stamp, error) {
-	info, err := os.Stat(s.path(id))
+	info, err := s.fs.Stat(s.path(id))
+	if errors.Is(err, os.ErrNotExist) {
+		return Stamp{}, nil
+	}
 	if err != nil {
 		return Stamp{}, err
 	}
@@ -94,7 +101,7 @@ func (s *Store) stamp(id measure.ID) (Stamp, error) {
 // readIndex returns the rows of index.json; none when it is missing, damaged or of another format.
 func (s *Store) readIndex() map[measure.ID]Row {
 	rows := map[measure.ID]Row{}
-	data, err := os.ReadFile(s.indexPath())
+	data, err := disk.Read(s.fs, s.indexPath(), maxBytes)
 	if err != nil {
 		return rows
 	}
@@ -113,7 +120,7 @@ func (s *Store) writeIndex(rows []Row) error {
 	if err != nil {
 		return fmt.Errorf("store: index: %w", err)
 	}
-	return WriteFile(s.indexPath(), append(data, '\n'))
+	return disk.Replace(s.fs, s.indexPath(), append(data, '\n'))
 }
 
 func (s *Store) indexPath() string { return filepath.Join(s.dir, "index.json") }

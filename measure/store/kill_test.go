@@ -57,13 +57,13 @@ func acknowledgement(t *testing.T, c *child, into map[int]bool) bool {
 // readAll opens the build, which must be free and whole, and returns its readings.
 func readAll(t *testing.T, st *Store) map[measure.ID]measure.Reading {
 	t.Helper()
-	f, b, aside, err := st.OpenBuild(buildID)
+	f, b, report, err := st.OpenBuild(buildID)
 	if err != nil {
 		t.Fatalf("after the kill: %v", err)
 	}
 	defer f.Close()
-	if len(aside) > 0 {
-		t.Fatalf("after the kill: set aside %v", aside)
+	if report.State() == IsSetAside {
+		t.Fatalf("after the kill: %s", report)
 	}
 	out := make(map[measure.ID]measure.Reading, len(b.Readings))
 	for _, r := range b.Readings {

@@ -4,12 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
-	"io"
-	"os"
-	"path/filepath"
 	"strings"
-
-	"github.com/tidwall/buntdb"
 
 	"yokebook/measure"
 	"yokebook/measure/document"
@@ -18,147 +13,75 @@ import (
 // FormatName is the format of the records that this version writes.
 const FormatName = "yokebook-store/1"
 
-// Aside is a record that was found but can't be trusted. It stays in the file and out of the build.
-type Aside struct {
-	Key   string
-	Wrong string // what is wrong with it and what was done, as the end of a sentence
+// errOther is what is wrong with a file that names another build.
+var errOther = errors.New("belongs to another build")
+
+// loading is a build on its way out of the records of a file.
+type loading struct {
+	build   *measure.Build
+	plain   bool            // the plain members were among them
+	keys    map[string]bool // of the records in the build
+	unknown []stored        // good records that this version can't read
 }
 
-// String says it in one line.
-func (a Aside) String() string { return fmt.Sprintf("%.120s %s", a.Key, a.Wrong) }
-
-// Peek reads a build without taking its lock and without writing to its file, also while another
-// process has it open; it may then miss the record being written. It errs with ErrNoBuild or
-// ErrDamaged.
-func (s *Store) Peek(id measure.ID) (*measure.Build, []Aside, error) {
-	there, err := s.has(id)
-	if err != nil {
-		return nil, nil, err
-	}
-	if !there {
-		return nil, nil, fmt.Errorf("build %s %w", id, ErrNoBuild)
-	}
-	data, err := os.ReadFile(s.path(id))
-	if err != nil {
-		return nil, nil, fmt.Errorf("store: %w", err)
-	}
-	db, err := readDB(data)
-	if err != nil {
-		return nil, nil, fmt.Errorf("store: %s %w: %w", filepath.Base(s.path(id)), ErrDamaged, err)
-	}
-	defer db.Close()
-	return load(db, id)
-}
-
-// readDB reads the bytes of a file into memory. A last command that ends too early is one that is
-// just being written or was never acknowledged.
-func readDB(data []byte) (*buntdb.DB, error) {
-	db, err := openDB(":memory:")
-	if err != nil {
-		return nil, err
-	}
-	if err := fillDB(db, data); err != nil {
-		return nil, both(err, db.Close())
-	}
-	return db, nil
-}
-
-// fillDB loads a file. The library panics on some damaged files; that is an error here.
-func fillDB(db *buntdb.DB, data []byte) (err error) {
-	defer func() {
-		if p := recover(); p != nil {
-			err = fmt.Errorf("%v", p)
+// load makes a build from the good records of a file. It errs with errOther when they are those of
+// another build. The build has no layout when the plain members are lost and no head speaks of it.
+func load(records []stored, id measure.ID) (*loading, error) {
+	l := &loading{build: &measure.Build{ID: id}, keys: map[string]bool{}}
+	// The plain members come first: the records are put into the build that they make. The last
+	// good one of the two copies is the newest.
+	for i := len(records) - 1; i >= 0 && !l.plain; i-- {
+		if kindOf(records[i].key) == kindPlain {
+			if err := l.putPlain(records[i]); err != nil {
+				return nil, err
+			}
 		}
-	}()
-	if err := db.Load(bytes.NewReader(data)); err != nil && !errors.Is(err, io.ErrUnexpectedEOF) {
-		return err
 	}
+	for _, r := range records {
+		if l.keys[r.key] || kindOf(r.key) == kindPlain {
+			continue
+		}
+		if err := l.put(r); errors.Is(err, errOther) {
+			return nil, err
+		} else if err != nil {
+			l.unknown = append(l.unknown, r)
+		}
+		l.keys[r.key] = true
+	}
+	document.Arrange(l.build)
+	return l, nil
+}
+
+func (l *loading) putPlain(r stored) error {
+	plain, _, err := document.Read(r.body)
+	if err != nil {
+		return nil // of a newer version: the older copy is used
+	}
+	if plain.ID != l.build.ID {
+		return fmt.Errorf("%w, %s", errOther, plain.ID)
+	}
+	l.build, l.plain = plain, true
 	return nil
 }
 
-// load makes the build from its records. Records that can't be trusted are set aside. It errs with
-// ErrDamaged when no layout is left: findings for a guessed one would be worse than none.
-func load(db *buntdb.DB, id measure.ID) (*measure.Build, []Aside, error) {
-	l := &loading{build: &measure.Build{ID: id}}
-	err := db.View(func(tx *buntdb.Tx) error {
-		// The plain members come first: the records are put into the build that they make.
-		for _, key := range []string{string(kindPlain), plainCopy} {
-			if value, err := tx.Get(key); err != nil {
-				l.aside = append(l.aside, Aside{Key: key, Wrong: "is missing; its copy or the heads were used"})
-			} else {
-				l.take(key, value)
-			}
-		}
-		return tx.AscendKeys("*", func(key, value string) bool {
-			if kindOf(key) != kindPlain {
-				l.take(key, value)
-			}
-			return true
-		})
-	})
-	if err == nil {
-		err = document.Derive(l.build)
-	}
-	if err == nil {
-		err = l.build.Layout.Validate()
-	}
-	if err != nil {
-		return nil, nil, fmt.Errorf("store: build %s %w: %w", id, ErrDamaged, err)
-	}
-	return l.build, l.aside, nil
-}
-
-// loading is a build on its way out of a file.
-type loading struct {
-	build *measure.Build
-	aside []Aside
-	plain bool // the plain members are there
-}
-
-// take puts one stored value into the build, or aside.
-func (l *loading) take(key, value string) {
-	body, wrong := unseal(key, value)
-	if wrong == "" {
-		if err := l.put(key, body); err != nil {
-			wrong = "can't be read: " + err.Error()
-		}
-	}
-	if wrong != "" {
-		l.aside = append(l.aside, Aside{Key: key, Wrong: wrong + "; it was set aside"})
-	}
-}
-
-func (l *loading) put(key string, body []byte) error {
+func (l *loading) put(r stored) error {
 	b := l.build
-	switch kindOf(key) {
+	switch kindOf(r.key) {
 	case kindMeta:
-		if !bytes.Equal(body, metaOf(b.ID)) {
-			return fmt.Errorf("it is not %s of build %s", FormatName, b.ID)
+		if !bytes.Equal(r.body, metaOf(b.ID)) {
+			return fmt.Errorf("%w, or another program: %.80s", errOther, strings.ToValidUTF8(string(r.body), "?"))
 		}
-		return nil
-	case kindPlain:
-		if l.plain {
-			return nil // the copy is not needed
-		}
-		plain, _, err := document.Read(body)
-		if err != nil {
-			return err
-		}
-		if plain.ID != b.ID {
-			return fmt.Errorf("it belongs to build %s", plain.ID)
-		}
-		*b, l.plain = *plain, true
 		return nil
 	case kindReading:
-		return appendTo(&b.Readings, body, document.DecodeReading)
+		return appendTo(&b.Readings, r.body, document.DecodeReading)
 	case kindStrike:
-		return appendTo(&b.Strikes, body, document.DecodeStrike)
+		return appendTo(&b.Strikes, r.body, document.DecodeStrike)
 	case kindSkip:
-		return appendTo(&b.Skips, body, document.DecodeSkip)
+		return appendTo(&b.Skips, r.body, document.DecodeSkip)
 	case kindHead:
-		return appendTo(&b.Heads, body, document.DecodeHead)
+		return appendTo(&b.Heads, r.body, document.DecodeHead)
 	}
-	return fmt.Errorf("%.40q is not a kind of record that this version knows", strings.ToValidUTF8(key, "?"))
+	return fmt.Errorf("%.40q is not a kind of record that this version knows", strings.ToValidUTF8(r.key, "?"))
 }
 
 func appendTo[T any](list *[]T, body []byte, decode func([]byte) (T, error)) error {
@@ -167,6 +90,14 @@ func appendTo[T any](list *[]T, body []byte, decode func([]byte) (T, error)) err
 		*list = append(*list, v)
 	}
 	return err
+}
+
+// layout derives the layout from the heads and reports whether there is one.
+func (l *loading) layout() error {
+	if err := document.Derive(l.build); err != nil {
+		return err
+	}
+	return l.build.Layout.Validate()
 }
 
 func metaOf(id measure.ID) []byte {

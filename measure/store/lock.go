@@ -9,6 +9,9 @@ import (
 	"strings"
 
 	"github.com/gofrs/flock"
+
+	"yokebook/measure"
+	"yokebook/measure/store/disk"
 )
 
 // holderBytes is the room for the holder's name in a lock file. It stands behind the first byte,
@@ -18,20 +21,29 @@ const holderBytes = 240
 // lock is a lock file: the operating system holds the lock and frees it when the process dies, the
 // text only says who it is. The file is never removed, so nobody locks a file that is gone.
 type lock struct {
+	fs   disk.FS
 	path string
 	os   *flock.Flock
 }
 
-// takeLock locks a file and writes who holds it. It errs with ErrHeld and the holder's name.
-func takeLock(path string) (*lock, error) {
-	l := &lock{path: path, os: flock.New(path, flock.SetFlag(os.O_CREATE|os.O_RDWR))}
+// heldError is ErrHeld with the holder's name.
+type heldError struct{ by string }
+
+func (e heldError) Error() string {
+	return fmt.Sprintf("build %s: %s; close it there first", ErrHeld, e.by)
+}
+func (e heldError) Unwrap() error { return ErrHeld }
+
+// takeLock locks a build and writes who holds it. It errs with ErrHeld and the holder's name.
+func (s *Store) takeLock(id measure.ID) (*lock, error) {
+	path := s.lockPath(id)
+	l := &lock{fs: s.fs, path: path, os: flock.New(path, flock.SetFlag(os.O_CREATE|os.O_RDWR))}
 	ok, err := l.os.TryLock()
 	if err != nil {
 		return nil, fmt.Errorf("store: lock %s: %w", path, err)
 	}
 	if !ok {
-		return nil, fmt.Errorf("build %w: %s; close it there first",
-			ErrHeld, holderOf(path))
+		return nil, heldError{s.holderOf(id)}
 	}
 	if err := l.write(self()); err != nil {
 		_ = l.os.Unlock()
@@ -53,7 +65,7 @@ func (l *lock) release() error {
 }
 
 func (l *lock) write(holder string) error {
-	f, err := os.OpenFile(l.path, os.O_WRONLY, 0)
+	f, err := l.fs.Open(l.path, os.O_WRONLY, 0)
 	if err != nil {
 		return err
 	}
@@ -68,8 +80,8 @@ func (l *lock) write(holder string) error {
 }
 
 // holderOf reads the name in a lock file that somebody holds.
-func holderOf(path string) string {
-	f, err := os.Open(path)
+func (s *Store) holderOf(id measure.ID) string {
+	f, err := s.fs.Open(s.lockPath(id), os.O_RDONLY, 0)
 	if err != nil {
 		return "another program"
 	}

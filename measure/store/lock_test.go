@@ -44,7 +44,7 @@ func TestSecondOpenInOneProcessIsRefused(t *testing.T) {
 		t.Errorf("second open: %v; want ErrHeld", err)
 	}
 	closeFile(t, f)
-	if name := holderOf(st.lockPath(buildID)); name != "another program" {
+	if name := st.holderOf(buildID); name != "another program" {
 		t.Errorf("a free build still names %q", name)
 	}
 	if f, _, _, err = st.OpenBuild(buildID); err != nil {

@@ -8,6 +8,7 @@ import (
 	"os/exec"
 	"strings"
 	"testing"
+	"time"
 
 	"yokebook/measure"
 )
@@ -32,7 +33,7 @@ func TestMain(m *testing.M) {
 
 // keepForEver keeps readings and prints the number of each one AFTER Keep has returned.
 func keepForEver() int {
-	st, err := Open(os.Getenv(childDir))
+	st, err := Open(os.Getenv(childDir), clock())
 	if err != nil {
 		fmt.Println("error", err)
 		return 1
@@ -58,7 +59,7 @@ func keepForEver() int {
 
 // holdUntilTold opens the build, says so and holds it until its input ends.
 func holdUntilTold() int {
-	st, err := Open(os.Getenv(childDir))
+	st, err := Open(os.Getenv(childDir), clock())
 	if err != nil {
 		fmt.Println("error", err)
 		return 1
@@ -118,6 +119,12 @@ func (c *child) kill() { _ = c.cmd.Process.Kill() }
 
 // wait waits until the child is gone. What it said must have been read.
 func (c *child) wait() { _ = c.cmd.Wait() }
+
+// clock is a clock that moves on a minute each time it is read.
+func clock() func() time.Time {
+	now := time.Date(2026, 3, 2, 10, 0, 0, 0, time.UTC)
+	return func() time.Time { now = now.Add(time.Minute); return now }
+}
 
 const buildID measure.ID = "019ab3f0-0000-7000-8000-000000000000"
 

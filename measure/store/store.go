@@ -7,8 +7,10 @@ import (
 	"path/filepath"
 	"sort"
 	"strings"
+	"time"
 
 	"yokebook/measure"
+	"yokebook/measure/store/disk"
 )
 
 // The errors that a caller tells apart.
@@ -19,7 +21,7 @@ var (
 	ErrNoBuild = errors.New("is not in this store")
 	// ErrExists: this store has the build already.
 	ErrExists = errors.New("is in this store already")
-	// ErrDamaged: the file of the build can't be read as a whole. It is left as it is.
+	// ErrDamaged: nothing that is left of the build, file or snapshots, says what it is. All is left as it is.
 	ErrDamaged = errors.New("is damaged; nothing was changed, keep the file")
 	// ErrWrite: the disk did not take a record. What was kept before stands.
 	ErrWrite = errors.New("was not written to the disk")
@@ -28,12 +30,18 @@ var (
 // Store is a folder of builds.
 type Store struct {
 	dir string
+	fs  disk.FS
+	now func() time.Time
 }
 
-// Open returns the store in a folder, which is made when it is missing.
-func Open(dir string) (*Store, error) {
-	s := &Store{dir: dir}
-	if err := os.MkdirAll(s.buildsDir(), 0o755); err != nil {
+// Open returns the store in a folder, which is made when it is missing. The clock dates snapshots
+// and reports; nothing is decided by it but which old snapshots are thinned out.
+func Open(dir string, now func() time.Time) (*Store, error) { return OpenOn(disk.OS{}, dir, now) }
+
+// OpenOn is Open on another file system.
+func OpenOn(d disk.FS, dir string, now func() time.Time) (*Store, error) {
+	s := &Store{dir: dir, fs: d, now: now}
+	if err := s.fs.MakeDir(s.buildsDir()); err != nil {
 		return nil, fmt.Errorf("store: %w", err)
 	}
 	return s, nil
@@ -42,17 +50,35 @@ func Open(dir string) (*Store, error) {
 // Dir returns the folder.
 func (s *Store) Dir() string { return s.dir }
 
-// IDs lists the builds in the store, sorted. Files with other names are left alone.
+// IDs lists the builds in the store, sorted: those with a file, and those that lost it and have
+// snapshots. Files with other names are left alone.
 func (s *Store) IDs() ([]measure.ID, error) {
-	entries, err := os.ReadDir(s.buildsDir())
+	files, err := s.list(s.buildsDir())
 	if err != nil {
 		return nil, fmt.Errorf("store: %w", err)
 	}
-	var out []measure.ID
-	for _, e := range entries {
+	folders, err := s.list(filepath.Join(s.dir, "snapshots"))
+	if err != nil {
+		return nil, fmt.Errorf("store: %w", err)
+	}
+	there := map[measure.ID]bool{}
+	for _, e := range files {
 		name, isBuild := strings.CutSuffix(e.Name(), ".db")
 		id, err := measure.ParseID(name)
-		if isBuild && err == nil && e.Type().IsRegular() {
+		there[id] = there[id] || isBuild && err == nil && e.Type().IsRegular()
+	}
+	for _, e := range folders {
+		id, err := measure.ParseID(e.Name())
+		if err != nil || there[id] {
+			continue
+		}
+		if there[id], err = s.has(id); err != nil {
+			there[id] = false // what stands in its place is no file; opening it says so
+		}
+	}
+	var out []measure.ID
+	for id, is := range there {
+		if is {
 			out = append(out, id)
 		}
 	}
@@ -68,19 +94,43 @@ func (s *Store) lockPath(id measure.ID) string {
 	return filepath.Join(s.buildsDir(), string(id)+".lock")
 }
 
-// has reports whether the build's file is there. The id is checked before it becomes a path.
+// has reports whether the build is there: its file, or else a snapshot of it. The id is checked
+// before it becomes a path.
 func (s *Store) has(id measure.ID) (bool, error) {
 	if _, err := measure.ParseID(string(id)); err != nil {
 		return false, fmt.Errorf("store: build %w", err)
 	}
-	info, err := os.Lstat(s.path(id))
-	switch {
-	case errors.Is(err, os.ErrNotExist):
-		return false, nil
-	case err != nil:
+	info, err := s.fs.Stat(s.path(id))
+	if errors.Is(err, os.ErrNotExist) {
+		snaps, err := s.snapshots(id)
+		if err != nil {
+			return false, fmt.Errorf("store: %w", err)
+		}
+		return len(snaps) > 0, nil
+	}
+	if err != nil {
 		return false, fmt.Errorf("store: %w", err)
-	case !info.Mode().IsRegular():
+	}
+	if !info.Mode().IsRegular() {
 		return false, fmt.Errorf("store: %s is not a plain file; move it away", s.path(id))
 	}
 	return true, nil
+}
+
+// need errs with ErrNoBuild when the build is not there.
+func (s *Store) need(id measure.ID) error {
+	there, err := s.has(id)
+	if err == nil && !there {
+		err = fmt.Errorf("build %s %w", id, ErrNoBuild)
+	}
+	return err
+}
+
+// free errs with ErrExists when the build is there.
+func (s *Store) free(id measure.ID) error {
+	there, err := s.has(id)
+	if err == nil && there {
+		err = fmt.Errorf("build %s %w", id, ErrExists)
+	}
+	return err
 }
