@@ -96,6 +96,27 @@ func TestPinsSettleIt(t *testing.T) {
 	}
 }
 
+// A tooth may be cut thin, never thick: over pins a shaft reads under nominal, a hub over it.
+func TestPinsReadTowardLooserOnly(t *testing.T) {
+	z := ansiFamily(30, "flat").At(14, 12)
+	over, _, _ := Over(Pins{14, z.PitchMM, 30, z.ToothMM, 4.1})
+	between, _, _ := Between(Pins{14, z.PitchMM, 30, z.SpaceMM, 3.6})
+	for off, want := range map[float64]bool{-0.15: true, 0.15: false} {
+		shaft, hub := caliper(true, 14, z.ExtTipMM, 0), caliper(false, 14, 0, z.IntTipMM)
+		shaft.PinMM, shaft.OverMM = 4.1, over+off
+		hub.PinMM, hub.OverMM = 3.6, between-off
+		for _, s := range []Seen{shaft, hub} {
+			list, err := Identify(s)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if got := slices.Contains(names(list), "ANSI B92.1 12/24, 14 T 30 flat"); got != want {
+				t.Errorf("external %v, %+.2f toward thicker teeth: named %v, want %v", s.External, off, got, want)
+			}
+		}
+	}
+}
+
 func TestStraightSplines(t *testing.T) {
 	s := caliper(true, 6, 29.65, 25.97)
 	s.HasFlank = true
