@@ -23,6 +23,7 @@ func (e *engine) mostAngle(c *Check) []Finding {
 				continue
 			}
 			seen[ln.state.Ride] = true
+			f.Predicted = f.Predicted || ln.predicted
 			if len(angles) == 0 || q.best > maxBest(angles) {
 				worst = ln.state
 			}

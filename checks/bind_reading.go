@@ -16,7 +16,7 @@ var readingRows = []Check{
 func (e *engine) readingSetup(c *Check) []Finding {
 	var out []Finding
 	for _, ln := range e.lines {
-		if ln.state.Case != "" {
+		if ln.state.Case != "" || ln.predicted {
 			continue
 		}
 		f := Finding{Check: c.Key, State: ln.state, Unit: c.Unit, Verdict: Clear, Missing: ln.datums}
@@ -108,6 +108,9 @@ func (e *engine) ofState(c *Check, s measure.State) Finding {
 	for _, ln := range e.lines {
 		if ln.state != s {
 			continue
+		}
+		for _, h := range ln.moved {
+			f.Notes = append(f.Notes, Message{MsgHeightMoved, []any{h.point, h.mm}})
 		}
 		for _, h := range ln.heights {
 			flag(Unsure, Message{MsgHeights, []any{h.point, h.mm}})

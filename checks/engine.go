@@ -16,6 +16,10 @@ type engine struct {
 	prev     *memo
 	lines    []*line
 	holds    []judgedFinding
+	heights  map[measure.State]*quantity // of the hub, once asked for
+	moves    *motion                     // how the axle moves, once asked for
+	drawn    *model                      // the line drawn through readings, once made
+	stroke   *stroke                     // of the sliding part, once worked out
 }
 
 // memo keeps work by signature, so that a run after one new reading only computes what it touches.

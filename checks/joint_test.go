@@ -215,8 +215,11 @@ func TestBuildChanceUsesTheSameDraws(t *testing.T) {
 func TestEveryCheckSpeaksOrWaits(t *testing.T) {
 	list := newBench(t, measure.NewLayout()).run()
 	for _, c := range checks.Table {
-		if c.Key == "reading.spread" || c.Key == "reading.zero" {
-			continue // nothing was repeated, no tool named
+		switch c.Key {
+		case "reading.spread", "reading.zero": // nothing was repeated, no tool named
+			continue
+		case "travel.agreement", "slip.seal": // only one way is known, the slip is in the shaft
+			continue
 		}
 		found := false
 		for _, f := range list {

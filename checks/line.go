@@ -17,17 +17,20 @@ type part struct {
 
 // line is the shaft line in one state, front to rear.
 type line struct {
-	state   measure.State
-	setup   int // the state's newest setup
-	parts   []part
-	phases  []*quantity // one for each shaft between two joints
-	double  []bool      // one for each joint
-	missing []Missing   // slopes not read
-	datums  []Missing   // datum readings that setups can't be compared without
-	older   []int       // setups that were moved to the newest
-	heights []heightOff
-	gearAt  int // index of the gearbox among parts: 0, or the last where the pinion is in front
-	values  *lineValues
+	state     measure.State
+	setup     int // the state's newest setup
+	parts     []part
+	phases    []*quantity // one for each shaft between two joints
+	double    []bool      // one for each joint
+	missing   []Missing   // slopes not read
+	datums    []Missing   // datum readings that setups can't be compared without
+	older     []int       // setups that were moved to the newest
+	heights   []heightOff
+	moved     []heightOff // slopes carried along the axle's path to the state's height
+	predicted bool        // computed for a state that was not read
+	notes     []Message   // what to know of every number of the line
+	gearAt    int         // index of the gearbox among parts: 0, or the last where the pinion is in front
+	values    *lineValues
 }
 
 type heightOff struct {
@@ -84,6 +87,9 @@ func (e *engine) lineOf(state measure.State) *line {
 			continue
 		}
 		ln.setup = max(ln.setup, t.setup)
+		if t.moved > 0 {
+			ln.moved = append(ln.moved, heightOff{name + ".slope", t.moved})
+		}
 		if t.heightOff > 0 {
 			ln.heights = append(ln.heights, heightOff{name + ".slope", t.heightOff})
 		}
@@ -167,19 +173,19 @@ func (e *engine) assume(key string, half float64) *quantity {
 	return e.number(0, []term{{c, half}}, origin{assumed: []string{key}})
 }
 
-// woundUp turns the pinion by its stated wind-up: under drive the axle housing turns against the
+// woundUp turns the pinion by its wind-up: under drive the axle housing turns against the
 // wheels, so the pinion's front end rises on a front axle as on a rear axle; on the overrun it drops.
 func (e *engine) woundUp(slope *quantity, state measure.State) *quantity {
-	key, sign := "pinion.windup_drive", 1.0
+	sign := 1.0
 	if state.Case == measure.Coast {
-		key, sign = "pinion.windup_coast", -1.0
+		sign = -1
 	}
-	t := e.take(key, state)
-	if t == nil {
+	w := e.windUp(state.Case)
+	if w == nil {
 		return slope
 	}
 	name := fmt.Sprintf("wound up %g", sign)
-	return e.combine(name, 1, func(x, out []float64) { out[0] = x[0] + float64(sign*x[1]) }, slope, t.q)[0]
+	return e.combine(name, 1, func(x, out []float64) { out[0] = x[0] + float64(sign*x[1]) }, slope, w.q)[0]
 }
 
 func appendMissing(list []Missing, m Missing) []Missing {

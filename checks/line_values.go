@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"yokebook/checks/joint"
-	"yokebook/measure"
 )
 
 // complete reports a line of which every slope was read and every setup can be compared.
@@ -106,10 +105,7 @@ func (ln *line) uses() [][]int {
 // changedByWindUp reports whether a number of a wound-up line rests on the wind-up at all; one that
 // does not is the same as in the state itself and is said there.
 func (e *engine) changedByWindUp(ln *line, q *quantity) bool {
-	if ln.state.Case == measure.Coast {
-		return e.rests(q, "pinion.windup_coast")
-	}
-	return e.rests(q, "pinion.windup_drive")
+	return e.restsOnWindUp(ln.state.Case, q)
 }
 
 // rests reports whether a reading of a point went into a quantity.

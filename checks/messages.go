@@ -1,5 +1,7 @@
 package checks
 
+import "slices"
+
 // Keys of the messages that findings carry; app/words makes the sentences. Behind each key stand
 // its arguments in order: a number in the unit named, a point key, a state as State.String writes
 // it, or plain text that a person entered.
@@ -49,7 +51,7 @@ const (
 )
 
 // Messages lists every key, so that a test can demand a sentence for each.
-var Messages = []string{
+var Messages = slices.Concat([]string{
 	MsgTakeMissing, MsgLetDown, MsgOffBump, MsgReadAgain, MsgZeroAgain, MsgReadAssumed, MsgTurnPinion,
 	MsgTurnGearbox, MsgSmallerAngle, MsgSmallerDrive, MsgSmallerCoast, MsgSlowerOrEven, MsgOtherJoint,
 	MsgLeastContested, MsgDatumBoth, MsgContradiction, MsgImplausible, MsgHeights, MsgDisputedID,
@@ -57,4 +59,4 @@ var Messages = []string{
 	MsgNoNumber, MsgSideView, MsgPhaseAssumed, MsgHanging, MsgOnBump, MsgDoubleJoint, MsgSpeedEngine,
 	MsgSpeedRoad, MsgSpeedGoverned, MsgSetupsBridged, MsgHeightWidened, MsgMatchNoVerdict,
 	MsgWorstState, MsgDecidedBy,
-}
+}, travelMessages)

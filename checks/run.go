@@ -49,8 +49,8 @@ func Run(b *measure.Build, prev *Result) *Result {
 	return &Result{Findings: append(chance, all...), memo: e.memo}
 }
 
-// layLines makes the shaft line of every state in which one of its slopes was read, and of the
-// running ones also wound up, where the wind-up is known.
+// layLines makes the shaft line of every state in which one of its slopes was read or whose height
+// is known, and of the running ones also wound up, where the wind-up is known.
 func (e *engine) layLines() {
 	var states []measure.State
 	for _, r := range e.readings {
@@ -65,22 +65,22 @@ func (e *engine) layLines() {
 		return 1
 	})
 	for _, s := range states {
-		ln := e.lineOf(s)
-		e.lines = append(e.lines, ln)
-		if !s.Running() || !ln.complete() {
+		e.lines = append(e.lines, e.lineOf(s))
+	}
+	e.predictLines()
+	var all []*line
+	for _, ln := range e.lines {
+		all = append(all, ln)
+		if !ln.state.Running() || !ln.complete() {
 			continue
 		}
-		for _, c := range []struct {
-			key string
-			of  measure.Case
-		}{{"pinion.windup_drive", measure.Drive}, {"pinion.windup_coast", measure.Coast}} {
-			if e.take(c.key, s) != nil {
-				wound := s
-				wound.Case = c.of
-				e.lines = append(e.lines, e.lineOf(wound))
+		for _, of := range []measure.Case{measure.Drive, measure.Coast} {
+			if e.windUp(of) != nil {
+				all = append(all, e.woundLine(ln, of))
 			}
 		}
 	}
+	e.lines = all
 }
 
 func lineSlopes(l measure.Layout) []string {
@@ -116,7 +116,7 @@ func (e *engine) ofPart(c *Check, subject string) []Finding {
 	if a.lacking {
 		return nil
 	}
-	f := Finding{Check: c.Key, Subject: subject, Unit: c.Unit, Notes: a.notes}
+	f := Finding{Check: c.Key, Subject: subject, Unit: c.Unit, Notes: a.notes, Predicted: a.predicted}
 	if a.q != nil && e.fromBench(a.q.from.used) {
 		f.State = measure.OffBench
 	}
@@ -154,8 +154,13 @@ func (e *engine) ofSubject(c *Check, subject string) []Finding {
 		if a.absent || ln.state.Case != "" && a.q != nil && !e.changedByWindUp(ln, a.q) {
 			continue
 		}
-		f := Finding{Check: c.Key, Subject: subject, State: ln.state, Unit: c.Unit}
-		f.Notes = append(f.Notes, a.notes...)
+		f := Finding{Check: c.Key, Subject: subject, State: ln.state, Unit: c.Unit, Predicted: ln.predicted}
+		f.Notes = slices.Concat(a.notes, ln.notes)
+		for _, h := range ln.moved {
+			if a.q != nil && e.rests(a.q, h.point) {
+				f.Notes = append(f.Notes, Message{MsgHeightMoved, []any{h.point, h.mm}})
+			}
+		}
 		for _, h := range ln.heights {
 			if a.q != nil && movesWithAxle(h.point) && e.rests(a.q, h.point) {
 				f.Notes = append(f.Notes, Message{MsgHeightWidened, []any{h.point, h.mm, e.widening(h.mm)}})

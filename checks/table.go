@@ -29,22 +29,23 @@ type Check struct {
 
 // answer is what a check's function gives back: a number or what is missing for it.
 type answer struct {
-	q       *quantity
-	missing []Missing
-	limit   string    // another limit key than the table's; "" keeps it
-	own     *Limit    // a limit that was itself read or worked out; nil: that of the key
-	against *quantity // the own limit's value with its doubt; nil: exact
-	advice  Message   // what to do when the limit is missed; silent: what the table says
-	silent  bool      // the value is shown and never judged
-	gentle  bool      // sources dispute the limit: missing it is unsure, not out
-	notes   []Message
-	absent  bool // none of the check's readings was taken in this state
-	lacking bool // the layout has no such part: no finding
+	q         *quantity
+	missing   []Missing
+	limit     string    // another limit key than the table's; "" keeps it
+	own       *Limit    // a limit that was itself read or worked out; nil: that of the key
+	against   *quantity // the own limit's value with its doubt; nil: exact
+	advice    Message   // what to do when the limit is missed; silent: what the table says
+	silent    bool      // the value is shown and never judged
+	gentle    bool      // sources dispute the limit: missing it is unsure, not out
+	notes     []Message
+	absent    bool // none of the check's readings was taken in this state
+	lacking   bool // the layout has no such part: no finding
+	predicted bool // computed for heights that were not read
 }
 
 // Table is the table of checks, in the order in which findings are sorted; each family's rows stand
 // beside its functions.
-var Table = slices.Concat(buildRows, jointRows, readingRows)
+var Table = slices.Concat(buildRows, jointRows, slipRows, readingRows)
 
 // CheckOf finds a row by key.
 func CheckOf(key string) (Check, bool) {

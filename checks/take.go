@@ -11,6 +11,7 @@ import (
 type taken struct {
 	q         *quantity
 	setup     int     // newest setup it was read in; 0: holds in every setup
+	moved     float64 // mm of height by which it was carried along the axle's path to the state's height
 	heightOff float64 // mm between its height and the state's, where that is more than counts as the same
 }
 
@@ -58,10 +59,16 @@ func (e *engine) takeRead(key string, state measure.State) *taken {
 		}
 		here = slices.DeleteFunc(here, func(r measure.Reading) bool { return r.Setup != setup })
 		here, off := e.sameHeight(here, state)
-		return &taken{e.repeats(point, here, off), setup, off}
+		if off > 0 && movesWithAxle(key) {
+			reference, _ := e.stateHeight(state)
+			if q := e.moved(key, e.repeats(point, here, 0), meanHeight(here), reference); q != nil {
+				return &taken{q: q, setup: setup, moved: off}
+			}
+		}
+		return &taken{q: e.repeats(point, here, off), setup: setup, heightOff: off}
 	}
 	if len(all) > 0 {
-		return &taken{e.repeats(point, all, 0), 0, 0}
+		return &taken{q: e.repeats(point, all, 0)}
 	}
 	return nil
 }
@@ -121,4 +128,14 @@ func (e *engine) sameHeight(list []measure.Reading, state measure.State) ([]meas
 		return keep, 0
 	}
 	return keep, nearest
+}
+
+// meanHeight is where readings that carry a height were taken.
+func meanHeight(list []measure.Reading) float64 {
+	sum := 0.0
+	for _, r := range list {
+		h, _ := r.Height.Float()
+		sum += h
+	}
+	return sum / float64(len(list))
 }

@@ -10,6 +10,7 @@ func english() *Language {
 		enDimensions,
 		enAdvice,
 		enChecks,
+		enTravel,
 		enStates,
 		enCautions,
 		enDoubts,

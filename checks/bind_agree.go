@@ -1,0 +1,87 @@
+package checks
+
+import (
+	"math"
+	"slices"
+
+	"yokebook/measure"
+)
+
+// agreement compares what was read with what springs or links say, in every state but the one that
+// the computed line swings from: the shaft's length, and the pinion against the gearbox. A build
+// without both ways has no such finding.
+func (e *engine) agreement(c *Check) []Finding {
+	m, anchor := e.motionOf(), e.anchor()
+	if !m.sized() || m.way == wayFixed || anchor == nil {
+		return nil
+	}
+	model := e.swing(m, *anchor)
+	var out []Finding
+	for _, s := range []measure.State{measure.Hanging, measure.RideKerb, measure.RideLaden, measure.OnBump} {
+		h := e.heightOf(s)
+		if s == anchor.line.state || h == nil {
+			continue
+		}
+		if length := e.here("shaft.length", s); length != nil && e.take("shaft.length", anchor.line.state) != nil && e.build.Layout.Slip == "shaft" {
+			out = append(out, e.agrees(c, model, s, "shaft", length, h))
+		}
+		for _, ln := range e.lines {
+			if ln.state == s && !ln.predicted && ln.complete() {
+				out = append(out, e.agrees(c, model, s, "pinion", e.pinionRead(ln), h))
+			}
+		}
+	}
+	return out
+}
+
+// agrees judges one difference between reading and computation.
+func (e *engine) agrees(c *Check, m *model, s measure.State, subject string, read, height *quantity) Finding {
+	f := Finding{Check: c.Key, Subject: subject, State: s, Unit: c.Unit, Notes: slices.Clone(m.notes)}
+	f.Limit = e.limitOf("travel.agreement")
+	if subject == "pinion" {
+		f.Unit, f.Limit = "deg", e.limitOf("travel.agreement_angle")
+	}
+	k, to := len(m.args), &stand{}
+	gear, pinion := e.endParts()
+	q := e.combine("agreement "+subject+" "+m.name, 1, func(x, out []float64) {
+		out[0] = math.NaN()
+		if !m.set(x[:k]) || !m.at(x[k+1], to) {
+			return
+		}
+		computed := to.length
+		if subject == "pinion" {
+			a, _ := to.axes[pinion].SlopePlan()
+			b, _ := to.axes[gear].SlopePlan()
+			computed = a - b
+		}
+		out[0] = math.Abs(computed - x[k])
+	}, append(slices.Clone(m.args), read, height)...)[0]
+	f.fill(q)
+	if q.bad {
+		f.Verdict, f.Advice = Waiting, Message{Key: MsgNoNumber}
+		f.Missing = []Missing{{Point: "hub.height", State: s}}
+		return f
+	}
+	e.conclude(&f, meets(q, f.Limit, nil), nil, Message{Key: MsgPathDisputed})
+	return f
+}
+
+// pinionRead is the pinion's slope against the gearbox as read.
+func (e *engine) pinionRead(ln *line) *quantity {
+	gear, pinion := e.endParts()
+	args := append(ln.args(gear, gear), ln.args(pinion, pinion)...)
+	return e.combine("pinion against gearbox", 1, func(x, out []float64) {
+		a, _ := axis(x, 1).SlopePlan()
+		b, _ := axis(x, 0).SlopePlan()
+		out[0] = a - b
+	}, args...)[0]
+}
+
+// endParts are the places of gearbox and pinion in a line.
+func (e *engine) endParts() (gear, pinion int) {
+	last := len(partNames(e.build.Layout)) - 1
+	if e.build.Layout.PinionInFront() {
+		return last, 0
+	}
+	return 0, last
+}

@@ -1,0 +1,101 @@
+package checks
+
+import (
+	"slices"
+
+	"yokebook/checks/shaft"
+	"yokebook/checks/travel"
+	"yokebook/measure"
+)
+
+// windUpKeys name the wind-up of a case as a person states it.
+var windUpKeys = map[measure.Case]string{measure.Drive: "pinion.windup_drive", measure.Coast: "pinion.windup_coast"}
+
+// woundBy is how far torque turns the pinion, degrees, front end up in drive, down on the overrun.
+type woundBy struct {
+	q    *quantity
+	note []Message
+}
+
+// windUp is the wind-up of a case: as stated, else worked out from torque and springs; nil when
+// neither is known.
+func (e *engine) windUp(of measure.Case) *woundBy {
+	key, ok := windUpKeys[of]
+	if !ok {
+		return nil
+	}
+	if q := e.bench(key); q != nil {
+		return &woundBy{q: q}
+	}
+	return e.windUpWorked(of, key)
+}
+
+// windUpWorked is the wind-up on leaf springs under the torque on the axle. Clamps, bushes and the
+// leaves' friction are not in it, so it counts as estimated.
+func (e *engine) windUpWorked(of measure.Case, key string) *woundBy {
+	front, rear, rate := e.bench("spring.front_half"), e.bench("spring.rear_half"), e.bench("spring.rate")
+	torque := e.axleTorque()
+	if e.build.Layout.Axle != "leaf" || front == nil || rear == nil || rate == nil || torque == nil {
+		return nil
+	}
+	share := 1.0
+	if of == measure.Coast {
+		share = e.setting("windup.coast_share")
+	}
+	springs := e.setting("windup.springs")
+	c := &cause{key: "estimated|" + key, shape: rectangular, input: key}
+	off := e.number(0, []term{{c, given("estimated.angle")}}, origin{restsOn: []string{key}})
+	out := e.combine("wound on springs", 3, func(x, out []float64) {
+		one, err := travel.Spring{FrontHalfMM: x[0], RearHalfMM: x[1], RateNPerMM: x[2]}.WindUpStiffness()
+		out[1], out[2] = float64(x[3]*x[4]), orNone(one, err)*x[5]
+		out[0] = max(0, orNone(travel.WindUp(out[1], out[2]))+x[6])
+	}, front, rear, rate, torque, exact(share), exact(springs), off)
+	note := Message{MsgWindUpWorked, []any{out[0].best, out[1].best, out[2].best}}
+	return &woundBy{q: out[0], note: []Message{note}}
+}
+
+// axleTorque is the torque that the housing must hold, N·m: that of the engine in its lowest gear at
+// the wheels; on the road no more than the wheels hold before they slip. Nil when the engine's or
+// the ratios are not known.
+func (e *engine) axleTorque() *quantity {
+	engine, gear, ratio := e.bench("engine.torque_max"), e.bench("gear.lowest"), e.bench("axle.ratio")
+	if engine == nil || gear == nil || ratio == nil {
+		return nil
+	}
+	one := func(key string) *quantity {
+		if q := e.bench(key); q != nil {
+			return q
+		}
+		return exact(1)
+	}
+	args := []*quantity{engine, gear, ratio, one("transfer.low"), one("converter.ratio")}
+	mass, friction, radius := e.bench("rear_axle.mass"), e.bench("tyre.friction"), e.rollingRadius()
+	if e.build.Layout.PinionInFront() {
+		mass = e.bench("front_axle.mass")
+	}
+	road := e.build.Layout.Use != "offroad" && mass != nil && friction != nil && radius != nil
+	name := "axle torque"
+	if road {
+		name = "axle torque on the road"
+		args = append(args, mass, friction, radius)
+	}
+	return e.combine(name, 1, func(x, out []float64) {
+		nm, err := shaft.LowGearTorque(shaft.LowGear{EngineNm: x[0], NetShare: 1, Gear: x[1], GearShare: 1,
+			Converter: x[4], Transfer: x[3], TransferEff: 1})
+		out[0] = orNone(nm, err) * x[2]
+		if road {
+			const gravity = 9.80665
+			out[0] = min(out[0], float64(x[6]*x[5])*gravity*x[7]/1000)
+		}
+	}, args...)[0]
+}
+
+// restsOnWindUp reports whether a number of a wound-up line rests on the wind-up at all.
+func (e *engine) restsOnWindUp(of measure.Case, q *quantity) bool {
+	w := e.windUp(of)
+	if w == nil {
+		return false
+	}
+	key := windUpKeys[of]
+	return e.rests(q, key) || slices.Contains(q.from.restsOn, key)
+}
