@@ -13,7 +13,10 @@ func TestEveryRowIsWhole(t *testing.T) {
 		"GPa", "kg/m³", "mm/s", "m/s²", "h", "deg/m", "count"}
 	bare := []string{"slip.engaged", "travel.leaf_link", "travel.bump_rubber", "travel.bump_doubt", "windup.coast_share", "reading.spread", "estimated.share", "speed.road_factor", "verdict.chance",
 		"shaft.critical_speed", "shaft.half_critical", "shaft.stress", "joint.life_exponent", "torque.net_share", "torque.manual_share",
-		"torque.automatic_share", "torque.transfer_share", "torque.axle_share", "torque.tyre_friction", "match.count", "fit.answer"}
+		"torque.automatic_share", "torque.transfer_share", "torque.axle_share", "torque.tyre_friction", "match.count", "fit.answer",
+		"clutch.hub", "clutch.spigot", "clutch.torque", "clutch.friction", "spline.loose", "spline.share", "spline.capacity", "spline.application",
+		"spline.distribution", "spline.fatigue", "spline.wear", "spline.friction", "retainer.clamp", "retainer.nut_factor", "retainer.spread",
+		"retainer.proof", "retainer.reach"}
 	key := regexp.MustCompile(`^[a-z]+(\.[a-z_]+)+$`)
 	seen := map[string]bool{}
 	for _, r := range Table {
