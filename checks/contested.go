@@ -68,5 +68,12 @@ func (f *Finding) rests(from origin) {
 	f.Assumed = union(f.Assumed, from.assumed)
 }
 
-// need is a missing reading that holds in every state.
-func need(point string) Missing { return Missing{Point: point, State: measure.OffBench} }
+// need is a missing reading that holds in every state; where it has to be taken under the vehicle or
+// by looking at it, that is done as it stands.
+func need(point string) Missing {
+	p, _ := measure.PointOf(point)
+	if p.Caution == measure.CautionUnder || p.Group == measure.GroupFit {
+		return Missing{Point: point, State: measure.RideKerb}
+	}
+	return Missing{Point: point, State: measure.OffBench}
+}

@@ -45,7 +45,8 @@ type answer struct {
 
 // Table is the table of checks, in the order in which findings are sorted; each family's rows stand
 // beside its functions.
-var Table = slices.Concat(buildRows, jointRows, slipRows, readingRows)
+var Table = slices.Concat(buildRows, jointRows, loadRows, slipRows, shaftRows, flangeRows, engineRows, massRows, fitRows,
+	derivedRows, readingRows)
 
 // CheckOf finds a row by key.
 func CheckOf(key string) (Check, bool) {

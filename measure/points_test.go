@@ -21,7 +21,7 @@ var fixedKeys = strings.Fields(`
 
 	hub.height hub_left.height hub_right.height bump.gap bump.rubber
 
-	shaft.length slip.usable slip.exposed tube.od tube.wall shaft.mass
+	shaft.length slip.usable slip.exposed tube.od tube.wall tube.material shaft.mass
 	front_shaft.length front_shaft.tube_od front_shaft.tube_wall
 	centre_bearing.bore centre_bearing.offset centre_bearing.height centre_bearing.bolt_span
 

@@ -11,6 +11,7 @@ func english() *Language {
 		enAdvice,
 		enChecks,
 		enTravel,
+		enShaft,
 		enStates,
 		enCautions,
 		enDoubts,
