@@ -20,6 +20,24 @@ type Result struct {
 // Run returns all findings of a build. prev, which may be nil, only saves work: the findings are
 // the same to the last bit whatever it is. b is not changed.
 func Run(b *measure.Build, prev *Result) *Result {
+	e := newEngine(b, prev)
+	var all, chance []Finding
+	for i := range Table {
+		c := &Table[i]
+		switch {
+		case c.Key == "build.chance": // speaks last, stands first
+		case c.whole != nil:
+			all = append(all, sorted(c.whole(e, c))...)
+		default:
+			all = append(all, sorted(e.eachState(c))...)
+		}
+	}
+	chance = e.buildChance(&Table[0])
+	return &Result{Findings: append(chance, all...), memo: e.memo}
+}
+
+// newEngine gathers what counts of a build and lays its lines.
+func newEngine(b *measure.Build, prev *Result) *engine {
 	e := &engine{build: b, memo: newMemo()}
 	if prev != nil {
 		e.prev = prev.memo
@@ -34,19 +52,7 @@ func Run(b *measure.Build, prev *Result) *Result {
 	}
 	slices.SortStableFunc(e.readings, func(a, b measure.Reading) int { return strings.Compare(string(a.ID), string(b.ID)) })
 	e.layLines()
-	var all, chance []Finding
-	for i := range Table {
-		c := &Table[i]
-		switch {
-		case c.Key == "build.chance": // speaks last, stands first
-		case c.whole != nil:
-			all = append(all, sorted(c.whole(e, c))...)
-		default:
-			all = append(all, sorted(e.eachState(c))...)
-		}
-	}
-	chance = e.buildChance(&Table[0])
-	return &Result{Findings: append(chance, all...), memo: e.memo}
+	return e
 }
 
 // layLines makes the shaft line of every state in which one of its slopes was read or whose height
@@ -117,7 +123,7 @@ func (e *engine) ofPart(c *Check, subject string) []Finding {
 		return nil
 	}
 	f := Finding{Check: c.Key, Subject: subject, Unit: c.Unit, Notes: a.notes, Predicted: a.predicted}
-	if a.q != nil && e.fromBench(a.q.from.used) {
+	if a.q != nil && len(a.q.from.used) > 0 && e.fromBench(a.q.from.used) {
 		f.State = measure.OffBench
 	}
 	f.fill(a.q)
@@ -228,6 +234,9 @@ func (e *engine) judge(f *Finding, c *Check, a answer, ln *line) {
 	case a.gentle && f.Verdict != Clear:
 		f.Verdict, f.Advice = Unsure, a.advice
 	case f.Verdict == Unsure:
+		if a.against != nil { // the limit's own doubt may be what decides
+			f.Weakest = weakestOf(e.combine("margin", 1, func(x, out []float64) { out[0] = x[0] - x[1] }, a.q, a.against)[0])
+		}
 		f.Advice = e.settle(f.Weakest)
 	case f.Verdict == Out && a.advice.Key != "":
 		f.Advice = a.advice
