@@ -31,7 +31,7 @@ var Least = fyne.NewSize(360, 360)
 // For returns the sizes for a page.
 func For(page fyne.Size) Sizes {
 	s := Sizes{Key: 95, Gap: 19, Margin: 9}
-	if min(page.Width, page.Height) < 400 {
+	if min(page.Width, page.Height) < 400 || max(page.Width, page.Height) < 820 {
 		s.Key, s.Gap, s.Margin = 76, 16, 4
 	}
 	switch {

@@ -124,9 +124,7 @@ func (d *Picture) gearbox(c Colours, ink inker) {
 }
 
 func (d *Picture) shafts(f frame, shafts int, part string, c Colours, ink inker) {
-	first := f.rear
 	if shafts == 2 {
-		first = f.centre
 		stroke, width := ink("front shaft")
 		d.tube(f.front, f.centre, c, stroke, width)
 		stroke, width = ink("shaft")
@@ -136,7 +134,7 @@ func (d *Picture) shafts(f frame, shafts int, part string, c Colours, ink inker)
 		if part == "front shaft" {
 			stroke, width = c.Mark, 3
 		}
-		d.tube(f.front, first, c, stroke, width)
+		d.tube(f.front, f.rear, c, stroke, width)
 	}
 	stroke, width := ink("front joint")
 	d.joint(f.front, c, stroke, width)

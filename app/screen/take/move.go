@@ -189,11 +189,14 @@ func (m *Model) Cautions() []string {
 			out = append(out, key)
 		}
 	}
-	if m.stop.State.Ride != measure.Bench {
+	onBench := m.stop.State.Ride == measure.Bench
+	if !onBench {
 		ask(measure.CautionUnder)
 		ask(m.stop.State.Caution())
 	}
-	ask(m.stop.Point.Caution)
+	if own := m.stop.Point.Caution; !onBench || own != measure.CautionUnder {
+		ask(own)
+	}
 	return out
 }
 

@@ -1,0 +1,150 @@
+package sketch
+
+import (
+	"image"
+	"image/color"
+	"strings"
+	"testing"
+
+	"yokebook/measure"
+)
+
+var plain = Colours{
+	Ink:   color.NRGBA{A: 255},
+	Quiet: color.NRGBA{R: 100, G: 100, B: 100, A: 255},
+	Fill:  color.NRGBA{R: 255, G: 255, B: 255, A: 255},
+	Rule:  color.NRGBA{R: 180, G: 180, B: 180, A: 255},
+	Mark:  color.NRGBA{R: 255, A: 255},
+}
+
+// marked is where a picture is drawn in the colour of what it points at.
+func marked(img *image.RGBA) (n int, middle image.Point) {
+	for y := range img.Rect.Dy() {
+		for x := range img.Rect.Dx() {
+			if c := img.RGBAAt(x, y); c.R > 200 && c.G < 60 && c.A > 200 {
+				n++
+				middle = middle.Add(image.Pt(x, y))
+			}
+		}
+	}
+	if n > 0 {
+		middle = middle.Div(n)
+	}
+	return n, middle
+}
+
+// Every point that belongs to a part of the line has its part marked in the picture.
+func TestEveryPartIsMarked(t *testing.T) {
+	for _, p := range measure.Points {
+		part, _, _ := strings.Cut(p.Key, ".")
+		if part == "fit" {
+			continue // a question about the whole vehicle
+		}
+		shafts := 1
+		if !p.In(measure.NewLayout()) {
+			shafts = 2
+		}
+		for _, s := range measure.States {
+			n, _ := marked(Line(Scene{Point: p, State: s, Shafts: shafts}, plain).Raster(LineWide, LineHigh))
+			if n < 60 {
+				t.Errorf("%s %s: %d pixels marked", p.Key, s, n)
+			}
+		}
+	}
+}
+
+// The front of the vehicle is on the left: gearbox, shaft, pinion follow each other to the right.
+func TestTheFrontIsOnTheLeft(t *testing.T) {
+	last := 0
+	for _, key := range []string{"engine.rpm_max", "gearbox.slope", "shaft.slope", "pinion.slope"} {
+		p, ok := measure.PointOf(key)
+		if !ok {
+			t.Fatal(key)
+		}
+		_, at := marked(Line(Scene{Point: p, State: measure.RideKerb, Shafts: 1}, plain).Raster(LineWide, LineHigh))
+		if at.X <= last {
+			t.Errorf("%s is marked at %d, not right of %d", key, at.X, last)
+		}
+		last = at.X
+	}
+}
+
+// The two answers to a question of side differ, and the positive one shows what the sense says.
+func TestSides(t *testing.T) {
+	for _, row := range []struct {
+		sense measure.Sense
+		ok    func(yes, no image.Point) bool
+	}{
+		{measure.FrontHigh, func(yes, no image.Point) bool { return yes.X < no.X }},   // the arrow stands at the high end
+		{measure.FrontLeft, func(yes, no image.Point) bool { return yes.Y < no.Y }},   // seen from above, left is up
+		{measure.Above, func(yes, no image.Point) bool { return yes.Y < no.Y }},       // above the line
+		{measure.LeftOf, func(yes, no image.Point) bool { return yes.X < no.X }},      // looking forward
+		{measure.ForwardOf, func(yes, no image.Point) bool { return yes.X < no.X }},   // the front is on the left
+		{measure.GearboxSide, func(yes, no image.Point) bool { return yes.X > no.X }}, // the gearbox is on the right
+		{measure.Outward, func(yes, no image.Point) bool { return yes.X > no.X }},
+		{measure.Clockwise, func(yes, no image.Point) bool { return yes.X > no.X }}, // the head is at the right end
+	} {
+		n, yes := marked(Side(row.sense, true, plain).Raster(400, 200))
+		m, no := marked(Side(row.sense, false, plain).Raster(400, 200))
+		if n == 0 || m == 0 || !row.ok(yes, no) {
+			t.Errorf("%s: yes at %v, no at %v", row.sense, yes, no)
+		}
+	}
+}
+
+// High is high: in the picture of "front end high" the left end of the part stands above its right.
+func TestFrontHighIsDrawnHigh(t *testing.T) {
+	for _, positive := range []bool{true, false} {
+		img := Side(measure.FrontHigh, positive, plain).Raster(400, 200)
+		top := func(x int) int {
+			for y := range 200 {
+				if c := img.RGBAAt(x, y); c.A > 200 && c.R < 60 {
+					return y
+				}
+			}
+			return 200
+		}
+		if left, right := top(80), top(320); (left < right) != positive {
+			t.Errorf("front high %v: left end at %d, right end at %d", positive, left, right)
+		}
+	}
+}
+
+func TestStancesDiffer(t *testing.T) {
+	for i, a := range measure.States {
+		for _, b := range measure.States[:i] {
+			p, q := Stand(a, plain).Raster(200, 100), Stand(b, plain).Raster(200, 100)
+			differ := 0
+			for j := range p.Pix {
+				if p.Pix[j] != q.Pix[j] {
+					differ++
+				}
+			}
+			if differ < 1000 {
+				t.Errorf("%s and %s look alike: %d bytes differ", a, b, differ)
+			}
+		}
+	}
+}
+
+func TestEveryChoiceHasItsPicture(t *testing.T) {
+	for _, c := range measure.LayoutChoices {
+		if c.Optional {
+			continue
+		}
+		for _, choice := range c.Choices {
+			if n, _ := marked(Choice(c.Member, choice, plain).Raster(400, 200)); n == 0 {
+				t.Errorf("%s %s has no picture", c.Member, choice)
+			}
+		}
+	}
+}
+
+// Any size of pixels is drawn, none at all too.
+func TestAnySize(t *testing.T) {
+	p := Stand(measure.RideKerb, plain)
+	for _, size := range [][2]int{{0, 0}, {1, 1}, {3, 500}, {500, 3}} {
+		p.Raster(size[0], size[1])
+	}
+	Picture{}.Raster(10, 10)
+}
