@@ -10,7 +10,7 @@ PURE := yokebook/measure/... yokebook/checks/... yokebook/sync/...
 SILENT_APP := yokebook/app/logbook/... yokebook/app/words/... yokebook/app/cli/...
 
 .DEFAULT_GOAL := help
-.PHONY: help run test build headless lint vet race same-bits golden bench clean
+.PHONY: help run test build headless lint vet race same-bits golden bench picture clean
 
 help: ## list what can be made
 	@awk -F ':.*## ' '/^[a-z-]+:.*## /{printf "  make %-10s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -55,6 +55,14 @@ golden: headless ## rewrite testdata/golden from this machine; the diff is what 
 
 bench: ## keep-to-findings and recheck, each as a share of one display frame
 	go test -run '^$$' -bench . -benchtime 200x ./app/bench
+
+PAGES := keypad-typed result-ride findings
+picture: ## redraw the picture of README.md from the screens as they are
+	@.ci/need window test
+	rm -rf $(BUILD)/pictures
+	go test -count=1 ./app/screen -run Pictures -pictures $(CURDIR)/$(BUILD)/pictures
+	@mkdir -p testdata/pictures
+	cd $(BUILD)/pictures/411x914-light && convert $(PAGES:%=*-%.png) +append -strip +dither -colors 128 $(CURDIR)/testdata/pictures/take.png
 
 clean: ## remove what was built here; the caches of Go stay
 	rm -rf $(BUILD)
