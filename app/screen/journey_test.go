@@ -158,15 +158,14 @@ func TestTwoShafts(t *testing.T) {
 func TestKeyboard(t *testing.T) {
 	d := openDesk(t, desktop, false)
 	d.newBuild("Invented estate")
-	c := d.w.Canvas()
-	test.TypeOnCanvas(c, "53")
+	d.types("53")
 	d.press(fyne.KeyBackspace)
-	test.TypeOnCanvas(c, "200")
+	d.types("200")
 	d.press(fyne.KeyReturn)
 	d.sees("KEPT 5200 rev/min")
 	d.press(fyne.KeyReturn)
 	d.sees("Gear highest ratio")
-	test.TypeOnCanvas(c, "0,83")
+	d.types("0,83")
 	d.press(fyne.KeyEnter)
 	d.sees("KEPT 0.83")
 	d.press(fyne.KeyRight)
@@ -182,9 +181,8 @@ func TestKeyboard(t *testing.T) {
 func TestKeyboardLeavesTheEntry(t *testing.T) {
 	d := openDesk(t, desktop, false)
 	d.tap("new")
-	test.TypeOnCanvas(d.w.Canvas(), "Invented estate")
-	d.w.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
-	test.TypeOnCanvas(d.w.Canvas(), "2")
+	d.types("Invented estate").press(fyne.KeyReturn)
+	d.types("2")
 	d.sees("Where does the sliding spline sit?")
 	if got := d.s.fresh.Layout().Shafts; got != 2 {
 		t.Errorf("%d shafts", got)
@@ -196,14 +194,30 @@ func TestKeyboardPicksAnswers(t *testing.T) {
 	d := openDesk(t, desktop, false)
 	d.newBuild("Invented estate")
 	d.goTo("gearbox.slope.droop/none").tap("bring.done", "caution.ok")
-	test.TypeOnCanvas(d.w.Canvas(), "2.4")
+	d.types("2.4")
 	d.press(fyne.KeyReturn)
-	test.TypeOnCanvas(d.w.Canvas(), "2")
+	d.types("2")
 	d.sees("KEPT 2.4°, REAR end high")
 }
 
+// press presses a key of the keyboard: a focused widget gets it, else the page.
 func (d *desk) press(key fyne.KeyName) {
-	d.w.Canvas().OnTypedKey()(&fyne.KeyEvent{Name: key})
+	event := &fyne.KeyEvent{Name: key}
+	if focused := d.w.Canvas().Focused(); focused != nil {
+		focused.TypedKey(event)
+		return
+	}
+	d.w.Canvas().OnTypedKey()(event)
+}
+
+// types types on the keyboard, likewise.
+func (d *desk) types(text string) *desk {
+	if focused := d.w.Canvas().Focused(); focused != nil {
+		test.Type(focused, text)
+		return d
+	}
+	test.TypeOnCanvas(d.w.Canvas(), text)
+	return d
 }
 
 // The soft keyboard comes up for a focused widget only; under a key nothing scrolls, or a wobble
