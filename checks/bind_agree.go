@@ -22,40 +22,37 @@ func (e *engine) agreement(c *Check) []Finding {
 		if s == anchor.line.state || h == nil {
 			continue
 		}
-		if length := e.here("shaft.length", s); length != nil && e.take("shaft.length", anchor.line.state) != nil && e.build.Layout.Slip == "shaft" {
-			out = append(out, e.agrees(c, model, s, "shaft", length, h))
+		var length, pinion *quantity
+		if model.lengths && e.take("shaft.length", anchor.line.state) != nil {
+			length = e.here("shaft.length", s)
 		}
 		for _, ln := range e.lines {
 			if ln.state == s && !ln.predicted && ln.complete() {
-				out = append(out, e.agrees(c, model, s, "pinion", e.pinionRead(ln), h))
+				pinion = e.pinionRead(ln)
 			}
+		}
+		if length == nil && pinion == nil {
+			continue
+		}
+		computed := e.standing(model, h)
+		if length != nil {
+			out = append(out, e.agrees(c, model, s, "shaft", length, computed[0]))
+		}
+		if pinion != nil {
+			out = append(out, e.agrees(c, model, s, "pinion", pinion, computed[1]))
 		}
 	}
 	return out
 }
 
 // agrees judges one difference between reading and computation.
-func (e *engine) agrees(c *Check, m *model, s measure.State, subject string, read, height *quantity) Finding {
+func (e *engine) agrees(c *Check, m *model, s measure.State, subject string, read, computed *quantity) Finding {
 	f := Finding{Check: c.Key, Subject: subject, State: s, Unit: c.Unit, Notes: slices.Clone(m.notes)}
 	f.Limit = e.limitOf("travel.agreement")
 	if subject == "pinion" {
 		f.Unit, f.Limit = "deg", e.limitOf("travel.agreement_angle")
 	}
-	k, to := len(m.args), &stand{}
-	gear, pinion := e.endParts()
-	q := e.combine("agreement "+subject+" "+m.name, 1, func(x, out []float64) {
-		out[0] = math.NaN()
-		if !m.set(x[:k]) || !m.at(x[k+1], to) {
-			return
-		}
-		computed := to.length
-		if subject == "pinion" {
-			a, _ := to.axes[pinion].SlopePlan()
-			b, _ := to.axes[gear].SlopePlan()
-			computed = a - b
-		}
-		out[0] = math.Abs(computed - x[k])
-	}, append(slices.Clone(m.args), read, height)...)[0]
+	q := e.combine("difference", 1, func(x, out []float64) { out[0] = math.Abs(x[0] - x[1]) }, read, computed)[0]
 	f.fill(q)
 	if q.bad {
 		f.Verdict, f.Advice = Waiting, Message{Key: MsgNoNumber}
@@ -64,6 +61,20 @@ func (e *engine) agrees(c *Check, m *model, s measure.State, subject string, rea
 	}
 	e.conclude(&f, meets(q, f.Limit, nil), nil, Message{Key: MsgPathDisputed})
 	return f
+}
+
+// standing is the shaft's length at a height and the pinion's slope against the gearbox.
+func (e *engine) standing(m *model, height *quantity) []*quantity {
+	k, to := len(m.args), &stand{}
+	gear, pinion := e.endParts()
+	return e.combine("standing "+m.name, 2, func(x, out []float64) {
+		out[0], out[1] = math.NaN(), math.NaN()
+		if m.set(x[:k]) && m.at(x[k], to) {
+			a, _ := to.axes[pinion].SlopePlan()
+			b, _ := to.axes[gear].SlopePlan()
+			out[0], out[1] = to.length, a-b
+		}
+	}, append(slices.Clone(m.args), height)...)
 }
 
 // pinionRead is the pinion's slope against the gearbox as read.

@@ -1,6 +1,7 @@
 package checks
 
 import (
+	"fmt"
 	"math"
 	"slices"
 
@@ -89,24 +90,13 @@ func (e *engine) strokeBy(st *stroke, m *model, bump, droop, exposed *quantity, 
 			st.unread = []Missing{{Point: "slip.exposed", State: measure.RideKerb}, {Point: "hub.height", State: there}}
 		}
 	}
-	k := len(m.args)
-	to := &stand{}
-	args := append(slices.Clone(m.args), bump, droop, ride, at, exact(turns[0].TravelMM), exact(turns[1].TravelMM))
-	out := e.combine("stroke "+m.name, 5, func(x, out []float64) {
-		y := x[k:]
-		slides := [6]float64{}
-		ok := m.set(x[:k]) && y[0] <= y[1]
-		for i, h := range [6]float64{y[0], y[1], y[2], y[3], min(max(y[4], y[0]), y[1]), min(max(y[5], y[0]), y[1])} {
-			ok = ok && m.at(h, to)
-			slides[i] = to.slide
+	inner := turns[:0:0]
+	for _, t := range turns {
+		if t.TravelMM != bump.best && t.TravelMM != droop.best {
+			inner = append(inner, t)
 		}
-		out[0] = min(slides[0], slides[1], slides[4], slides[5])
-		out[1] = max(slides[0], slides[1], slides[4], slides[5])
-		out[2], out[3], out[4] = out[1]-out[0], slides[2], slides[3]
-		if !ok {
-			out[0], out[1], out[2], out[3], out[4] = math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN()
-		}
-	}, args...)
+	}
+	out := e.positions(m, bump, droop, ride, at, inner)
 	st.least, st.most, st.travel, st.ride, st.state = out[0], out[1], out[2], out[3], there
 	st.predicted, st.lengths = !m.read, m.lengths
 	st.notes = append(st.notes, m.notes...)
@@ -114,6 +104,44 @@ func (e *engine) strokeBy(st *stroke, m *model, bump, droop, exposed *quantity, 
 	if exposed != nil {
 		e.drawnOut(st, exposed, out[4])
 	}
+}
+
+// positions computes for every draw the least and the most position over the travel, the way between
+// them, and the positions at two more heights. Where the travel turns inside, at the best values, a
+// draw is looked at there too: at a turn a small step aside changes nothing.
+func (e *engine) positions(m *model, bump, droop, ride, at *quantity, inner []slip.Extreme) []*quantity {
+	k := len(m.args)
+	args := append(slices.Clone(m.args), bump, droop, ride, at)
+	for _, t := range inner {
+		args = append(args, exact(t.TravelMM))
+	}
+	to := &stand{}
+	same := at == ride
+	name := fmt.Sprintf("stroke %s %d %v", m.name, len(inner), same)
+	return e.combine(name, 5, func(x, out []float64) {
+		ok := m.set(x[:k]) && x[k] <= x[k+1]
+		position := func(h float64) float64 {
+			ok = ok && m.at(h, to)
+			return to.slide
+		}
+		low, high := x[k], x[k+1]
+		out[0], out[1] = position(low), position(high)
+		out[0], out[1] = min(out[0], out[1]), max(out[0], out[1])
+		for _, h := range x[k+4:] {
+			p := position(min(max(h, low), high))
+			out[0], out[1] = min(out[0], p), max(out[1], p)
+		}
+		out[2], out[3] = out[1]-out[0], position(x[k+2])
+		out[4] = out[3]
+		if !same {
+			out[4] = position(x[k+3])
+		}
+		if !ok {
+			for i := range out {
+				out[i] = math.NaN()
+			}
+		}
+	}, args...)
 }
 
 // drawnOut counts the extremes from fully closed, by what was read in one place.

@@ -26,9 +26,10 @@ type linked struct {
 }
 
 const (
-	stride    = 20.0 // mm of travel from one solved pose to the next
-	turnMost  = 0.2  // radians of the lower link in one correction
-	closeMM   = 1e-10
+	stride    = 50.0  // mm of travel from one solved pose to the next
+	turnMost  = 0.2   // radians of the lower link in one correction
+	onTheWay  = 0.1   // mm: near enough for a pose that is only passed through
+	closeMM   = 1e-10 // near enough for the pose asked for
 	goodMM    = 1e-7
 	tries     = 40
 	deadPoint = 1e-9
@@ -52,7 +53,11 @@ func (f FourBar) At(travelMM float64) (Pose, error) {
 		return Pose{}, unreachable(travelMM)
 	}
 	for i := 1; i <= steps; i++ {
-		if now, err = f.to(now, travelMM*float64(i)/float64(steps)); err != nil {
+		near := onTheWay
+		if i == steps {
+			near = closeMM
+		}
+		if now, err = f.to(now, travelMM*float64(i)/float64(steps), near); err != nil {
 			return Pose{}, unreachable(travelMM)
 		}
 	}
@@ -77,7 +82,7 @@ func (f FourBar) InstantCentre(travelMM float64) (at Point, ok bool, err error) 
 }
 
 // start is the linkage at ride height.
-func (f FourBar) start() (linked, error) {
+func (f *FourBar) start() (linked, error) {
 	lower, upper := f.LowerAxle.minus(f.LowerChassis).length(), f.UpperAxle.minus(f.UpperChassis).length()
 	if !positive(lower, upper, f.UpperAxle.minus(f.LowerAxle).length()) {
 		return linked{}, ErrLinks
@@ -90,11 +95,11 @@ func (f FourBar) start() (linked, error) {
 }
 
 // to turns the lower link until the centre stands at a height, from a pose nearby.
-func (f FourBar) to(from linked, heightMM float64) (linked, error) {
+func (f *FourBar) to(from linked, heightMM, near float64) (linked, error) {
 	now := from
 	for range tries {
 		off := heightMM - now.centre.Z
-		if math.Abs(off) <= closeMM {
+		if math.Abs(off) <= near {
 			return now, nil
 		}
 		by := math.Max(-turnMost, math.Min(turnMost, off/now.rise))
@@ -111,7 +116,7 @@ func (f FourBar) to(from linked, heightMM float64) (linked, error) {
 }
 
 // turned is the linkage with the lower link turned, on the branch nearest to a pose.
-func (f FourBar) turned(near linked, turn float64) (linked, error) {
+func (f *FourBar) turned(near linked, turn float64) (linked, error) {
 	sin, cos := math.Sincos(turn)
 	now := linked{turn: turn, lower: f.LowerChassis.plus(f.LowerAxle.minus(f.LowerChassis).turned(cos, sin))}
 	body := f.UpperAxle.minus(f.LowerAxle)
@@ -131,7 +136,7 @@ func (f FourBar) turned(near linked, turn float64) (linked, error) {
 
 // rates fills in how the centre rises as the lower link turns: the upper axle end can only move
 // square to its link.
-func (f FourBar) rates(now *linked) error {
+func (f *FourBar) rates(now *linked) error {
 	link := now.upper.minus(f.UpperChassis)
 	speed := now.lower.minus(f.LowerChassis).quarter() // of the lower axle end for one radian
 	across := now.upper.minus(now.lower).quarter()
