@@ -16,6 +16,17 @@ func (e *engine) setting(key string) float64 {
 // contested is a number that sources dispute: anywhere in the range of the table's row, one cause for
 // all that rests on it. A value picked for this build ends the dispute, unless it is a range too.
 func (e *engine) contested(key string) *quantity {
+	return e.within(key, &cause{key: "disputed|" + key, shape: rectangular, input: key})
+}
+
+// unread stands in for a point that nobody read: anywhere in a range of the table. It is the first
+// thing to read.
+func (e *engine) unread(point, key string) *quantity {
+	return e.within(key, &cause{key: "unread|" + point, shape: rectangular, input: point, assumed: true})
+}
+
+// within is a number anywhere in the range of a row, moved by one cause.
+func (e *engine) within(key string, c *cause) *quantity {
 	row, _ := limits.Of(key)
 	low, high := row.Value, row.Upper
 	if own, ok := e.build.Limits[key]; ok {
@@ -29,7 +40,6 @@ func (e *engine) contested(key string) *quantity {
 	if !(high > low) {
 		return exact(low)
 	}
-	c := &cause{key: "disputed|" + key, shape: rectangular, input: key}
 	return e.number((low+high)/2, []term{{c, (high - low) / 2}}, origin{})
 }
 
