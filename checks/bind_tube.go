@@ -50,8 +50,20 @@ func (e *engine) tubeOf(subject string) tubeSizes {
 	}
 	if t.wall = e.bench(wall); t.wall == nil {
 		t.missing = append(t.missing, need(wall))
+	} else if t.outer != nil {
+		t.wall = e.wallOf(wall, t.wall, t.outer)
 	}
 	return t
+}
+
+// wallOf keeps the draws of a wall read with a coarse tool between what a tube can have: no thinner
+// than the point's least, no thicker than a rod.
+func (e *engine) wallOf(key string, wall, outer *quantity) *quantity {
+	p, _ := measure.PointOf(key)
+	least := math.Min(wall.best, p.Low)
+	return e.combine(fmt.Sprintf("wall from %g", least), 1, func(x, out []float64) {
+		out[0] = math.Min(math.Max(x[0], least), x[1]/2)
+	}, wall, outer)[0]
 }
 
 // runningLength is the longest of the lengths at ride height; hanging wheels say nothing of it.
@@ -77,23 +89,33 @@ func (e *engine) material() (m shaft.Material, note []Message) {
 		KgPerM3: e.setting("shaft." + name + "_density")}, note
 }
 
-// bendingSpeed is the first bending speed of a shaft, rev/min. Of a one-piece shaft that was weighed,
-// what it weighs more than its tube slows it down, half of it near each end.
-func (e *engine) bendingSpeed(subject string, t tubeSizes) (*quantity, []Message) {
-	m, notes := e.material()
-	weight := e.bench("shaft.mass")
-	if subject != "" || weight == nil {
-		q := e.combine(fmt.Sprintf("bending speed %v", m), 1, func(x, out []float64) {
-			out[0] = orNone(shaft.CriticalSpeed(shaft.Tube{LengthMM: x[0], OuterMM: x[1], WallMM: x[2]}, m, shaft.EndMass{}))
-		}, t.length, t.outer, t.wall)[0]
-		return q, append(notes, Message{Key: MsgEndsLeftOut})
+// endMass is what a one-piece shaft weighs more than its tube, kg; nil where that is not known.
+func (e *engine) endMass(subject string) *quantity {
+	t, weight := e.tubeOf(subject), e.bench("shaft.mass")
+	if subject != "" || weight == nil || len(t.missing) > 0 {
+		return nil
 	}
-	q := e.combine(fmt.Sprintf("bending speed with ends %v", m), 1, func(x, out []float64) {
+	m, _ := e.material()
+	return e.combine(fmt.Sprintf("end mass %v", m), 1, func(x, out []float64) {
+		out[0] = math.Max(0, x[3]-shaft.Tube{LengthMM: x[0], OuterMM: x[1], WallMM: x[2]}.MassKg(m))
+	}, t.length, t.outer, t.wall, weight)[0]
+}
+
+// bendingSpeed is the first bending speed of a tube, rev/min, half of what else the shaft weighs
+// near each end.
+func (e *engine) bendingSpeed(t tubeSizes, ends *quantity) (*quantity, []Message) {
+	m, notes := e.material()
+	station := exact(0)
+	if ends == nil {
+		notes = append(notes, Message{Key: MsgEndsLeftOut})
+		ends = exact(0)
+	} else {
+		station = e.contested("shaft.end_station")
+	}
+	return e.combine(fmt.Sprintf("bending speed %v", m), 1, func(x, out []float64) {
 		tube := shaft.Tube{LengthMM: x[0], OuterMM: x[1], WallMM: x[2]}
-		ends := shaft.EndMass{Kg: math.Max(0, x[3]-tube.MassKg(m)), StationMM: x[4]}
-		out[0] = orNone(shaft.CriticalSpeed(tube, m, ends))
-	}, t.length, t.outer, t.wall, weight, e.contested("shaft.end_station"))[0]
-	return q, notes
+		out[0] = orNone(shaft.CriticalSpeed(tube, m, shaft.EndMass{Kg: x[3], StationMM: x[4]}))
+	}, t.length, t.outer, t.wall, ends, station)[0], notes
 }
 
 func criticalSpeed(e *engine, subject string) answer {
@@ -102,7 +124,7 @@ func criticalSpeed(e *engine, subject string) answer {
 		return answer{missing: t.missing}
 	}
 	a := answer{advice: Message{Key: MsgWiderTube}}
-	a.q, a.notes = e.bendingSpeed(subject, t)
+	a.q, a.notes = e.bendingSpeed(t, e.endMass(subject))
 	fraction := e.setting("shaft.critical_speed")
 	return e.fastEnough(a, "shaft.critical_speed", fraction)
 }
@@ -115,7 +137,7 @@ func halfCritical(e *engine, subject string) answer {
 		return answer{missing: t.missing}
 	}
 	var a answer
-	full, notes := e.bendingSpeed(subject, t)
+	full, notes := e.bendingSpeed(t, e.endMass(subject))
 	a.notes = notes
 	a.q = e.combine("half", 1, func(x, out []float64) { out[0] = x[0] / 2 }, full)[0]
 	band := e.setting("shaft.half_critical")

@@ -209,7 +209,10 @@ func (e *engine) judge(f *Finding, c *Check, a answer, ln *line) {
 	case a.q == nil:
 		f.Verdict, f.Missing, f.Advice = Waiting, a.missing, Message{Key: MsgTakeMissing}
 		return
-	case a.q.bad:
+	case a.q.bad, a.against != nil && a.against.bad:
+		if !a.q.bad {
+			f.Limit = nil // what it would be judged by is no number
+		}
 		f.Verdict, f.Advice = Waiting, Message{Key: MsgNoNumber}
 		return
 	case f.Limit == nil && len(a.missing) > 0: // the number stands, what it is judged by is missing
