@@ -124,11 +124,13 @@ func residual(e *engine, ln *line, _ string) answer {
 }
 
 func ripple(e *engine, ln *line, _ string) answer {
-	a := e.overLine(ln, func(v *lineValues) *quantity {
-		return e.combine("ripple", 1, func(x, out []float64) { out[0] = joint.Ripple(x[0]) }, v.residual)[0]
-	})
+	a := e.overLine(ln, func(v *lineValues) *quantity { return e.rippleOf(v.residual) })
 	a.silent = true
 	return a
+}
+
+func (e *engine) rippleOf(residual *quantity) *quantity {
+	return e.combine("ripple", 1, func(x, out []float64) { out[0] = joint.Ripple(x[0]) }, residual)[0]
 }
 
 func torsional(e *engine, ln *line, _ string) answer {

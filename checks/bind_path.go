@@ -82,11 +82,11 @@ func apart[T any](list []T, height func(T) *quantity) []T {
 	return out
 }
 
-// lineModel is the best model that gives the axes at a height; nil when there is none. Three states
-// or more that were read around it outrank sizes, sizes outrank two, and those outrank a guess.
-func (e *engine) lineModel(heightMM float64) *model {
+// lineModelOver is the best model that gives the axes at these heights; nil when there is none. Three
+// states or more that were read around them outrank sizes, sizes outrank two, and those a guess.
+func (e *engine) lineModelOver(heightsMM ...float64) *model {
 	drawn := e.drawnLine()
-	if drawn != nil && len(e.linesRead()) > 2 && drawn.covers(heightMM) {
+	if drawn != nil && len(e.linesRead()) > 2 && drawn.covers(heightsMM...) {
 		return drawn
 	}
 	m := e.motionOf()
@@ -94,7 +94,7 @@ func (e *engine) lineModel(heightMM float64) *model {
 	if m.sized() && anchor != nil {
 		return e.swing(m, *anchor)
 	}
-	if drawn != nil && drawn.covers(heightMM) {
+	if drawn != nil && drawn.covers(heightsMM...) {
 		return drawn
 	}
 	if anchor != nil {

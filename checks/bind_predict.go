@@ -21,7 +21,7 @@ func (e *engine) predictLines() {
 		if h == nil {
 			continue
 		}
-		if m := e.lineModel(h.best); m != nil {
+		if m := e.lineModelOver(h.best); m != nil {
 			e.lines = append(e.lines, e.predicted(s, m, h))
 		}
 	}
