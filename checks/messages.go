@@ -59,4 +59,4 @@ var Messages = slices.Concat([]string{
 	MsgNoNumber, MsgSideView, MsgPhaseAssumed, MsgHanging, MsgOnBump, MsgDoubleJoint, MsgSpeedEngine,
 	MsgSpeedRoad, MsgSpeedGoverned, MsgSetupsBridged, MsgHeightWidened, MsgMatchNoVerdict,
 	MsgWorstState, MsgDecidedBy,
-}, partMessages, travelMessages)
+}, partMessages, travelMessages, clutchMessages)

@@ -45,7 +45,7 @@ type answer struct {
 
 // Table is the table of checks, in the order in which findings are sorted; each family's rows stand
 // beside its functions.
-var Table = slices.Concat(buildRows, jointRows, loadRows, slipRows, shaftRows, flangeRows, engineRows, massRows, fitRows,
+var Table = slices.Concat(buildRows, jointRows, loadRows, slipRows, shaftRows, flangeRows, engineRows, clutchRows, splineRows, retainRows, massRows, fitRows,
 	derivedRows, readingRows)
 
 // CheckOf finds a row by key.

@@ -2,6 +2,10 @@ package measure
 
 // retentionPoints say what holds a flange on its shaft end.
 var retentionPoints = []Point{
+	{Key: "retainer.kind", Group: GroupRetention, Quantity: Answer, Low: 1, High: 2, Caution: CautionWeld,
+		Codes:    []Code{{1, "thread of the shaft"}, {2, "welded stud"}},
+		Question: "Does the flange hang on a thread cut into the shaft, or on a stud welded to it?",
+		Place:    "Look for a weld at the shaft's end. A stud welded to a hardened shaft can't be made good."},
 	{Key: "retainer.thread", Group: GroupRetention, Quantity: Length, Low: 6, High: 60, Caution: CautionWeld,
 		Question: "Nominal diameter of the thread that holds the flange?",
 		Place:    "Caliper over the thread, rounded up to its nominal size."},

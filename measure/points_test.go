@@ -44,7 +44,7 @@ var fixedKeys = strings.Fields(`
 	cover.bolts cover.bolt_circle bellhousing.bore_runout bellhousing.face_runout flywheel.runout
 	ring_gear.teeth starter.pinion_teeth
 
-	retainer.thread retainer.pitch retainer.grade retainer.torque retainer.reach retainer.nut_factor
+	retainer.kind retainer.thread retainer.pitch retainer.grade retainer.torque retainer.reach retainer.nut_factor
 
 	engine_gearbox.mass engine_gearbox.x engine_gearbox.y lift_front.mass lift_front.x lift_rear.mass lift_rear.x
 	old_engine_gearbox.mass old_engine_gearbox.x mount_left.x mount_left.y mount_right.x mount_right.y

@@ -12,6 +12,7 @@ func english() *Language {
 		enChecks,
 		enTravel,
 		enShaft,
+		enClutch,
 		enStates,
 		enCautions,
 		enDoubts,

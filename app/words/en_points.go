@@ -122,6 +122,7 @@ var enDimensions = table{
 	"dimension.eye_offset":    "eye offset",
 	"dimension.eye_rise":      "eye rise",
 	"dimension.legs":          "legs",
+	"dimension.kind":          "kind",
 	"dimension.length":        "length",
 	"dimension.life_torque":   "life torque",
 	"dimension.limit":         "limit",
