@@ -10,7 +10,7 @@ PURE := yokebook/measure/... yokebook/checks/... yokebook/sync/...
 SILENT_APP := yokebook/app/logbook/... yokebook/app/words/... yokebook/app/cli/...
 
 .DEFAULT_GOAL := help
-.PHONY: help run test build headless lint vet race same-bits golden bench picture clean
+.PHONY: help run test build headless lint vet race same-bits golden bench soak picture clean
 
 help: ## list what can be made
 	@awk -F ':.*## ' '/^[a-z-]+:.*## /{printf "  make %-10s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -55,6 +55,9 @@ golden: headless ## rewrite testdata/golden from this machine; the diff is what 
 
 bench: ## keep-to-findings and recheck, each as a share of one display frame
 	go test -run '^$$' -bench . -benchtime 200x ./app/bench
+
+soak: ## the long form of what the store must survive: kills, cuts, flipped bits, failing disk, lost power
+	@YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m ./measure/store -v | grep -v '^=== \|^    --- '
 
 PAGES := keypad-typed result-ride findings
 picture: ## redraw the picture of README.md from the screens as they are

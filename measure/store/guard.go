@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 
 	"yokebook/measure"
 	"yokebook/measure/merge"
@@ -109,13 +110,31 @@ func (x *exam) unite(own *loading, copies []*measure.Build) error {
 		return wrong
 	}
 	x.build = own.build
-	if len(copies) > 0 {
-		if err := x.bringBack(own, copies); err != nil {
+	if enough, err := own.holds(copies); err != nil || !enough {
+		if err == nil {
+			err = x.bringBack(own, copies)
+		}
+		if err != nil {
 			return err
 		}
 	}
 	x.count(own, len(copies) > 0)
 	return nil
+}
+
+// holds reports that a file has every record and the plain members of all the copies, so that there
+// is nothing to bring back: the usual case, and cheaper to see than a merge.
+func (l *loading) holds(copies []*measure.Build) (bool, error) {
+	have := keysOfBuild(l.build)
+	for _, b := range copies {
+		if !l.plain || !within(b, have) {
+			return false, nil
+		}
+		if same, err := samePlain(l.build, b); err != nil || !same {
+			return false, err
+		}
+	}
+	return true, nil
 }
 
 // lend gives a file that lost its plain members those of a snapshot.
@@ -146,25 +165,33 @@ func (x *exam) bringBack(own *loading, copies []*measure.Build) error {
 	return nil
 }
 
-// differ reports that two builds have other records or other plain members.
+// differ reports that b has records that a has not, or other plain members.
 func differ(a, b *measure.Build) (bool, error) {
 	if !within(b, keysOfBuild(a)) {
 		return true, nil
 	}
+	same, err := samePlain(a, b)
+	return !same, err
+}
+
+func samePlain(a, b *measure.Build) (bool, error) {
 	one, err := OfPlain(a)
 	if err != nil {
 		return false, err
 	}
 	two, err := OfPlain(b)
-	return !one.Equal(two), err
+	return one.Equal(two), err
 }
 
 // count says which records of the build came from where, and which are lost.
 func (x *exam) count(own *loading, copies bool) {
 	r := &x.report
-	late := map[string]bool{}
+	late, whole := map[string]bool{}, map[string]bool{}
 	for _, rec := range x.image.records {
-		late[rec.key] = late[rec.key] || rec.late
+		if _, before := late[rec.key]; !before {
+			late[rec.key] = rec.late
+		}
+		whole[rec.key] = whole[rec.key] || !rec.rescued
 	}
 	have := keysOfBuild(x.build)
 	for key := range have {
@@ -184,9 +211,8 @@ func (x *exam) count(own *loading, copies bool) {
 	have[string(kindPlain)], have[plainCopy] = own.plain || copies, own.plain || copies
 	have[string(kindMeta)] = true // it says nothing that the file's name does not
 	for _, g := range x.image.gaps {
-		lost := g.lost(have)
-		r.Lost = append(r.Lost, lost...)
-		if g.kind == Damaged && len(g.keys) == 0 && g.rescued == 0 {
+		r.Lost = append(r.Lost, g.lost(have, whole)...)
+		if g.kind == Damaged && len(g.keys)+len(g.rescued) == 0 {
 			r.Nameless++
 		}
 	}
@@ -197,17 +223,28 @@ func (x *exam) count(own *loading, copies bool) {
 	}
 }
 
-// lost lists the keys of a damaged place whose records are good nowhere. A key may itself be
-// damaged; a record that was rescued accounts for one of them.
-func (g gap) lost(have map[string]bool) []string {
-	if g.kind != Damaged || g.rescued >= len(g.keys) {
+// lost lists the keys of a damaged place whose records are good nowhere. A key may itself be damaged:
+// a record that was rescued from here under a key that can't be read here accounts for one.
+func (g gap) lost(have, whole map[string]bool) []string {
+	if g.kind != Damaged {
 		return nil
+	}
+	misread := 0
+	for _, key := range g.rescued {
+		if !slices.Contains(g.keys, key) && !whole[key] {
+			misread++
+		}
 	}
 	var out []string
 	for _, key := range g.keys {
-		if !have[key] {
-			out = append(out, key)
+		if have[key] {
+			continue
 		}
+		if misread > 0 {
+			misread--
+			continue
+		}
+		out = append(out, key)
 	}
 	return out
 }

@@ -11,6 +11,7 @@ import (
 	"time"
 
 	"yokebook/measure"
+	"yokebook/measure/document"
 )
 
 // The test binary starts itself again to have a second process. The environment says what it does.
@@ -23,7 +24,11 @@ const (
 func TestMain(m *testing.M) {
 	switch os.Getenv(childJob) {
 	case "":
-		os.Exit(m.Run())
+		code := m.Run()
+		if soaking || os.Getenv("TALLY") != "" {
+			printTally()
+		}
+		os.Exit(code)
 	case "keep":
 		os.Exit(keepForEver())
 	case "hold":
@@ -31,30 +36,42 @@ func TestMain(m *testing.M) {
 	}
 }
 
-// keepForEver keeps readings and prints the number of each one AFTER Keep has returned.
+// keepForEver keeps readings and prints the number of each one AFTER Keep has returned. Every few
+// readings it writes a snapshot or closes the build and opens it again.
 func keepForEver() int {
+	var n int
+	_, err := fmt.Sscan(os.Getenv(childFirst), &n)
+	for err == nil {
+		n, err = keepSome(n)
+	}
+	fmt.Println("error", err)
+	return 1
+}
+
+func keepSome(n int) (int, error) {
 	st, err := Open(os.Getenv(childDir), clock())
 	if err != nil {
-		fmt.Println("error", err)
-		return 1
+		return n, err
 	}
-	f, _, _, err := st.OpenBuild(buildID)
+	f, b, _, err := st.OpenBuild(buildID)
 	if err != nil {
-		fmt.Println("error", err)
-		return 1
+		return n, err
 	}
-	var n int
-	if _, err := fmt.Sscan(os.Getenv(childFirst), &n); err != nil {
-		fmt.Println("error", err)
-		return 1
-	}
-	for ; ; n++ {
-		if err := f.Keep(OfReading(reading(n))); err != nil {
-			fmt.Println("error", err)
-			return 1
+	for end := n + 12; n < end; n++ {
+		r := reading(n)
+		if err := f.Keep(OfReading(r)); err != nil {
+			return n, err
 		}
 		fmt.Println(n)
+		b.Readings = append(b.Readings, r)
+		if n%5 == 0 {
+			document.Arrange(b)
+			if err := f.Secure(b); err != nil {
+				return n, err
+			}
+		}
 	}
+	return n, f.Close()
 }
 
 // holdUntilTold opens the build, says so and holds it until its input ends.
@@ -113,6 +130,9 @@ func (c *child) line() (string, bool) {
 	}
 	return c.out.Text(), true
 }
+
+// next reads one line, whatever it says.
+func (c *child) next() (string, bool) { ok := c.out.Scan(); return c.out.Text(), ok }
 
 // kill ends the child at once; it can neither finish nor clean up.
 func (c *child) kill() { _ = c.cmd.Process.Kill() }

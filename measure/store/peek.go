@@ -28,8 +28,8 @@ func (s *Store) look(id measure.ID, all bool) (*exam, error) {
 		return nil, err
 	}
 	r := &x.report
-	if r.Places == 1 && r.Has(Unfinished) {
-		r.Faults, r.Places, r.Behind = nil, 0, 0
+	if r.Places == 1 && r.Has(Unfinished) && r.Behind+r.Restored == 0 {
+		r.Faults, r.Places, r.Snapshot = nil, 0, ""
 	}
 	return x, nil
 }

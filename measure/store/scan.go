@@ -10,9 +10,10 @@ type image struct {
 
 // stored is a record with a good checksum.
 type stored struct {
-	key  string
-	body []byte
-	late bool // it stands behind a damaged place
+	key     string
+	body    []byte
+	late    bool // it stands behind a damaged place
+	rescued bool // it stands in one
 }
 
 // gap is a place of a file that holds no record as it was written.
@@ -20,7 +21,7 @@ type gap struct {
 	at      int
 	kind    Kind
 	keys    []string // keys that can be read there
-	rescued int      // records whose content is good all the same
+	rescued []string // keys of the records whose content is good all the same
 }
 
 // scan reads the bytes of a file and changes nothing. It never fails: what is no record is a gap.
@@ -31,7 +32,7 @@ func scan(data []byte) image {
 		key, value, size, s := frameAt(data[pos:])
 		if s == whole {
 			if body, wrong := unseal(string(key), string(value)); wrong == "" {
-				img.records = append(img.records, stored{string(key), body, len(img.gaps) > 0})
+				img.records = append(img.records, stored{key: string(key), body: body, late: len(img.gaps) > 0})
 				pos += size
 				continue
 			}
@@ -61,13 +62,13 @@ func (img *image) addGap(data []byte, at int, s shape, last bool) {
 	switch {
 	case len(text) == 0:
 		g.kind = Zeros
-	case last && s == cutOff:
+	case last && s == cutOff && !bytes.HasSuffix(text, []byte("}\r\n")): // that is how a record ends, not how it is cut
 		g.kind = Unfinished
 	}
 	for _, r := range rescue(data) {
-		r.late = true
+		r.late, r.rescued = true, true
 		img.records = append(img.records, r)
-		g.rescued++
+		g.rescued = append(g.rescued, r.key)
 	}
 	img.gaps = append(img.gaps, g)
 }

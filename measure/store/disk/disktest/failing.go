@@ -11,12 +11,22 @@ import (
 // ErrDisk is what a failing call returns.
 var ErrDisk = errors.New("the test's disk failed")
 
-// Failing is a file system of which the call with number At fails, counted from 1; with Full all
-// calls after it that need room fail too. A write that fails has written half of its bytes.
+// Mode says what happens after the call that fails.
+type Mode int
+
+// The modes.
+const (
+	Once Mode = iota // nothing else fails
+	Full             // all that needs room fails too
+	Dead             // everything fails, as if the program had ended there
+)
+
+// Failing is a file system of which the call with number At fails, counted from 1. A write that fails
+// has written half of its bytes.
 type Failing struct {
 	disk.FS
 	At   int
-	Full bool
+	Then Mode
 
 	mu    sync.Mutex
 	calls int
@@ -42,7 +52,8 @@ func (f *Failing) fails(what string, needsRoom bool) bool {
 	f.mu.Lock()
 	defer f.mu.Unlock()
 	f.calls++
-	if f.At == 0 || f.calls != f.At && !(f.Full && needsRoom && f.calls > f.At) {
+	after := f.calls > f.At && (f.Then == Dead || f.Then == Full && needsRoom)
+	if f.At == 0 || f.calls != f.At && !after {
 		return false
 	}
 	if f.what == "" {
