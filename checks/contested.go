@@ -47,6 +47,9 @@ func (e *engine) within(key string, c *cause) *quantity {
 // findings themselves. A missing reading leaves it waiting, unless it is out without it. out is the
 // advice for that.
 func (e *engine) conclude(f *Finding, pass []bool, missing []Missing, out Message) {
+	if f.State == (measure.State{}) && e.fromBench(f.Used) {
+		f.State = measure.OffBench
+	}
 	chance := chanceOf(pass)
 	f.Verdict = verdictOf(chance)
 	switch {
