@@ -39,6 +39,8 @@ type Finding struct {
 	Weakest *Weakest
 	Missing []Missing
 	Advice  Message
+	// Untouched marks a finding that waits and of whose readings none was taken yet.
+	Untouched bool
 	// Predicted marks a value computed for a state in which not everything was read.
 	Predicted bool
 	// RestsOn lists the points whose value is stated or estimated: "clear if … is true".

@@ -32,6 +32,7 @@ func Run(b *measure.Build, prev *Result) *Result {
 			all = append(all, sorted(e.eachState(c))...)
 		}
 	}
+	e.markUntouched(all)
 	chance = e.buildChance(&Table[0])
 	return &Result{Findings: append(chance, all...), memo: e.memo}
 }
@@ -53,6 +54,22 @@ func newEngine(b *measure.Build, prev *Result) *engine {
 	slices.SortStableFunc(e.readings, func(a, b measure.Reading) int { return strings.Compare(string(a.ID), string(b.ID)) })
 	e.layLines()
 	return e
+}
+
+// markUntouched marks what waits for readings none of which was taken yet, so that a list can show
+// it behind what a person is at work on.
+func (e *engine) markUntouched(list []Finding) {
+	read := map[string]bool{}
+	for _, r := range e.readings {
+		read[r.Point] = true
+	}
+	begun := map[string]bool{}
+	for _, c := range Table {
+		begun[c.Key] = len(c.Points) == 0 || slices.ContainsFunc(c.Points, func(p string) bool { return read[p] })
+	}
+	for i, f := range list {
+		list[i].Untouched = f.Verdict == Waiting && f.Value == nil && !begun[f.Check]
+	}
 }
 
 // layLines makes the shaft line of every state in which one of its slopes was read or whose height

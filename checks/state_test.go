@@ -164,3 +164,18 @@ func TestWindUpSpeaksOnlyWhereItMatters(t *testing.T) {
 		t.Errorf("front joint uses %d readings and rests on %v; want its own two slopes and two plan angles", len(f.Used), f.RestsOn)
 	}
 }
+
+// What nobody has begun to read is told apart from what a person is at work on.
+func TestUntouchedIsWhatNobodyBeganToRead(t *testing.T) {
+	s := newBench(t, measure.NewLayout())
+	s.read("gearbox.slope", "3", measure.RideKerb)
+	for _, f := range s.run() {
+		begun := f.Check[:6] == "joint." || f.Check[:6] == "readin" || f.Check == "build.chance"
+		if f.Untouched && begun && f.Check != "joint.torque" && f.Check != "joint.couple" && f.Check != "joint.life" {
+			t.Errorf("%s is called untouched after a slope", f.Key())
+		}
+		if f.Check == "clutch.release" && !f.Untouched {
+			t.Errorf("%s is called begun after a slope", f.Key())
+		}
+	}
+}

@@ -2,6 +2,8 @@ package cli
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -62,11 +64,38 @@ func (p Program) printCheck(b *measure.Build, seal document.Seal, findings []che
 		p.say("cli.unsealed")
 	}
 	for _, f := range logbook.WorstFirst(findings) {
-		if f.Check == chanceCheck {
+		if f.Check == chanceCheck || f.Untouched {
 			continue
 		}
 		fmt.Fprintln(p.Out)
 		p.printFinding(f)
+	}
+	p.printUntouched(findings)
+}
+
+// printUntouched names in one line a group what waits and was not begun.
+func (p Program) printUntouched(findings []checks.Finding) {
+	var groups []string
+	titles := map[string][]string{}
+	for _, f := range findings {
+		if !f.Untouched {
+			continue
+		}
+		group, _, _ := strings.Cut(f.Check, ".")
+		if titles[group] == nil {
+			groups = append(groups, group)
+		}
+		if title := p.Language.Check(f.Check, ""); !slices.Contains(titles[group], title) {
+			titles[group] = append(titles[group], title)
+		}
+	}
+	if len(groups) == 0 {
+		return
+	}
+	fmt.Fprintln(p.Out)
+	p.say("cli.untouched")
+	for _, g := range groups {
+		p.say("cli.untouched.line", strings.Join(titles[g], "; "))
 	}
 }
 

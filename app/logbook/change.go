@@ -21,10 +21,17 @@ func Severity(v checks.Verdict) int {
 	return 4
 }
 
-// WorstFirst sorts findings by severity; those of one severity stay in the order of the table.
+// WorstFirst sorts findings by severity; those of one severity stay in the order of the table. What
+// nobody has begun to read comes last.
 func WorstFirst(findings []checks.Finding) []checks.Finding {
 	out := slices.Clone(findings)
-	slices.SortStableFunc(out, func(a, b checks.Finding) int { return Severity(a.Verdict) - Severity(b.Verdict) })
+	rank := func(f checks.Finding) int {
+		if f.Untouched {
+			return Severity(checks.Unsaid) + 1
+		}
+		return Severity(f.Verdict)
+	}
+	slices.SortStableFunc(out, func(a, b checks.Finding) int { return rank(a) - rank(b) })
 	return out
 }
 

@@ -12,6 +12,8 @@ var enCLI = table{
 	"cli.unsealed":         "this file is not sealed: it has no sum, so changes made by hand or by accident can't be seen",
 
 	"cli.finding":             "{0}: {1}",
+	"cli.untouched":           "waiting, and nothing of it read yet:",
+	"cli.untouched.line":      "    {0}",
 	"cli.finding.value_limit": "    {0}, limit {1}",
 	"cli.finding.value":       "    {0}",
 	"cli.finding.chance":      "    {0}",
