@@ -1,8 +1,6 @@
 package checks
 
 import (
-	"math"
-
 	"yokebook/checks/slip"
 	"yokebook/measure"
 )
@@ -55,7 +53,7 @@ func slipTravel(e *engine, _ string) answer {
 	reserve := e.setting("slip.closing")
 	args := []*quantity{usable, engaged, exact(reserve), a.q}
 	out := e.combine("stroke to use", 2, func(x, out []float64) {
-		out[0] = x[0] - x[1] - x[2]
+		out[0] = max(0, x[0]-x[1]-x[2])
 		out[1] = x[1] + x[2] + x[3]
 	}, args...)
 	a.against = out[0]
@@ -111,7 +109,7 @@ func slipEngaged(e *engine, _ string) answer {
 	row := e.limitOf("slip.engaged")
 	a.against = least
 	a.own = &Limit{Key: row.Key, Value: least.best, Unit: "mm", Sense: "min", Source: row.Source, Reason: row.Reason}
-	a.advice = Message{MsgSlipLonger, []any{math.Max(0, least.best-a.q.best)}}
+	a.advice = e.slipAdvice(MsgSlipLonger, least.best-a.q.best)
 	return a
 }
 
@@ -120,9 +118,22 @@ func slipClosing(e *engine, _ string) answer {
 	st := e.strokeOf()
 	a := st.answer(st.shortest)
 	if a.q != nil {
-		a.advice = Message{MsgSlipShorter, []any{math.Max(0, e.setting("slip.closing")-a.q.best)}}
+		a.advice = e.slipAdvice(MsgSlipShorter, e.setting("slip.closing")-a.q.best)
 	}
 	return a
+}
+
+// slipAdvice moves the shaft's length by what is lacking in mm, unless no length makes the spline do.
+func (e *engine) slipAdvice(key string, lacking float64) Message {
+	engaged, _ := e.engagedNeed()
+	usable, st := e.bench("slip.usable"), e.strokeOf()
+	if engaged != nil && usable != nil && st.travel != nil {
+		needs := engaged.best + e.setting("slip.closing") + st.travel.best
+		if needs > usable.best {
+			return Message{MsgSlipStroke, []any{needs}}
+		}
+	}
+	return Message{key, []any{max(0, lacking)}}
 }
 
 // slipSeal is the barrel that stays beyond the lip of the seal at the longest position. Fully closed,
@@ -147,7 +158,7 @@ func slipSeal(e *engine, _ string) answer {
 		return a
 	}
 	a.q = e.combine("barrel in", 1, func(x, out []float64) { out[0] = x[0] - x[1] - x[2] }, barrel, seal, a.q)[0]
-	a.advice = Message{MsgSlipSeal, []any{math.Max(0, e.setting("slip.seal")-a.q.best)}}
+	a.advice = Message{MsgSlipSeal, []any{max(0, e.setting("slip.seal")-a.q.best)}}
 	return a
 }
 
@@ -193,8 +204,13 @@ func slipLength(e *engine, _ string) answer {
 		out[1] = x[7] - out[0]
 	}, least, most, usable, engaged, exact(e.setting("slip.closing")), length, st.shortest, st.ride)
 	a.q = out[0]
+	note := Message{Key: MsgSlipTail}
 	if !tail {
-		a.notes = append(a.notes, Message{MsgSlipExposed, []any{out[1].best}})
+		note = Message{MsgSlipExposed, []any{out[1].best}}
+	}
+	a.notes = append(a.notes, note)
+	if advice := e.slipAdvice(MsgSlipTail, 0); advice.Key == MsgSlipStroke {
+		a.notes = append(a.notes, advice)
 	}
 	return a
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"yokebook/checks/limits"
+	"yokebook/measure"
 )
 
 // limitOf is the limit of a key for this build: the default, or what a person picked with a reason.
@@ -150,6 +151,9 @@ func (e *engine) settle(w *Weakest) Message {
 	}
 	if _, ok := limits.Of(w.Input); ok {
 		return Message{MsgDisputedInput, []any{w.Input}}
+	}
+	if p, ok := measure.PointOf(w.Input); ok && p.Basis == measure.Stated {
+		return Message{MsgStateAssumed, []any{w.Input}}
 	}
 	return Message{MsgReadAssumed, []any{w.Input}}
 }

@@ -6,6 +6,7 @@ const (
 	MsgSlipShorter  = "advice.slip_shorter"  // (mm) make the shaft shorter by that
 	MsgSlipStroke   = "advice.slip_stroke"   // (mm) no length makes this spline do: the stroke it takes
 	MsgSlipSeal     = "advice.slip_seal"     // (mm) a longer barrel, or a longer shaft, by that
+	MsgStateAssumed = "advice.state_assumed" // (point) it was worked out or taken for granted and decides: have it stated
 	MsgPathDisputed = "advice.path_disputed" // readings and sizes don't agree: look at both
 
 	MsgPath         = "note.path"          // (way: fixed, links, leaf, read, straight) how the axle's path is known
@@ -14,11 +15,12 @@ const (
 	MsgHeightMoved  = "note.height_moved"  // (point, difference in mm) moved along the axle's path
 	MsgSlipExtremes = "note.slip_extremes" // (mm of height where it is shortest, mm where it is longest)
 	MsgSlipNeeds    = "note.slip_needs"    // (mm) the stroke it takes with what must be left at both ends
-	MsgSlipExposed  = "note.slip_exposed"  // (mm) drawn out by that at ride height when made so
+	MsgSlipExposed  = "note.slip_exposed"  // (mm) the length is fully closed; drawn out by that at ride height
+	MsgSlipTail     = "note.slip_tail"     // the length is from joint centre to joint centre
 	MsgWindUpWorked = "note.windup_worked" // (degrees, N·m on the axle, N·m/rad) worked out, estimated
 )
 
 var travelMessages = []string{
 	MsgSlipLonger, MsgSlipShorter, MsgSlipStroke, MsgSlipSeal, MsgPathDisputed, MsgPath, MsgEyeInFront,
-	MsgComputedFrom, MsgHeightMoved, MsgSlipExtremes, MsgSlipNeeds, MsgSlipExposed, MsgWindUpWorked,
+	MsgComputedFrom, MsgHeightMoved, MsgSlipExtremes, MsgSlipNeeds, MsgSlipExposed, MsgSlipTail, MsgWindUpWorked, MsgStateAssumed,
 }

@@ -48,14 +48,15 @@ func Sweep(b *measure.Build) *SweepResult {
 	if bump == nil || b.Layout.Axle == "fixed" {
 		return e.sweepStanding(out)
 	}
-	heights := e.sweepHeights(bump.best, droop.best)
 	lines, slides := e.lineModelOver(bump.best, droop.best), e.slideModel(bump.best, droop.best)
 	if lines == nil && slides == nil {
 		out.Missing = e.strokeMissing(out.Missing)
-	} else if out.Way = wayOf(lines, slides); out.Way == wayStraight {
+		return e.sweepStanding(out)
+	}
+	if out.Way = wayOf(lines, slides); out.Way == wayStraight {
 		out.Missing = e.strokeMissing(out.Missing)
 	}
-	e.sweepModels(out, heights, lines, slides)
+	e.sweepModels(out, e.sweepHeights(bump.best, droop.best), lines, slides)
 	e.sweepRead(out)
 	return out
 }
@@ -69,12 +70,24 @@ func wayOf(models ...*model) string {
 	return ""
 }
 
-// sweepHeights lists the heights from hanging to bump, those that a line was read at among them.
+// sweepHeights lists the heights from hanging to bump: both ends, whole steps of travel between them,
+// and those that a line was read at.
 func (e *engine) sweepHeights(bump, droop float64) []float64 {
-	list := slip.Heights(bump, droop)
+	list := []float64{bump, droop}
 	for _, ln := range e.lines {
 		if h := e.heightOf(ln.state); h != nil {
 			list = append(list, h.best)
+		}
+	}
+	home := bump
+	if ride, _ := e.rideHeight(); ride != nil {
+		home = ride.best
+	}
+	first, last := math.Ceil((bump-home)/slip.Step), math.Floor((droop-home)/slip.Step)
+	for n := first; n <= last && len(list) < 1000; n++ {
+		h := home + float64(n*slip.Step)
+		if !slices.ContainsFunc(list, func(have float64) bool { return math.Abs(have-h) < 0.5 }) {
+			list = append(list, h)
 		}
 	}
 	slices.Sort(list)

@@ -11,6 +11,23 @@ var enTravel = table{
 	"check.slip.seal":        "slip yoke left in its seal at the longest position",
 	"check.slip.length":      "length at which the shaft should be made",
 
+	"help.sweep": "move the axle over its travel: length, angles, stroke",
+	"help.sweep.long": `Moves the axle from hanging wheels to the bump stops, no more than 10 mm a step, and prints for each height the
+shaft's length, the joint angles, residual and ripple of all joints together, and how far the sliding
+spline is drawn out. Heights that were read name their state; all others are computed from them, in
+the way that the first line names. Values are ± their 95 % bound.`,
+	"cli.sweep.note":            "{0}",
+	"cli.sweep.missing":         "missing: {0}",
+	"cli.sweep.predicted":       "predicted",
+	"cli.sweep.from_ride":       "ride {0}",
+	"cli.column.sweep.height":   "HEIGHT",
+	"cli.column.sweep.travel":   "TRAVEL",
+	"cli.column.sweep.known":    "READ IN",
+	"cli.column.sweep.length":   "LENGTH",
+	"cli.column.sweep.out":      "DRAWN OUT",
+	"cli.column.sweep.residual": "RESIDUAL",
+	"cli.column.sweep.ripple":   "RIPPLE",
+
 	"input.travel.leaf_link": "link that stands for half a leaf spring",
 
 	"word.fixed":    "the axle does not move",
@@ -31,6 +48,8 @@ var enTravel = table{
 	checks.MsgHeightMoved:  "{0 point} was read {1 mm} off in height and carried along the axle's path",
 	checks.MsgSlipExtremes: "shortest at a hub height of {0 mm}, longest at {1 mm}",
 	checks.MsgSlipNeeds:    "usable spline that it takes, with what must be left at both ends: {0 mm}",
-	checks.MsgSlipExposed:  "made so, it stands drawn out by {0 mm} at ride height",
-	checks.MsgWindUpWorked: "wind-up worked out, an estimate: {0 deg} under {1 N·m} on springs of {2} N·m for each radian",
+	checks.MsgSlipExposed:  "from joint centre to joint centre, fully closed; made so, it stands drawn out by {0 mm} at ride height",
+	checks.MsgSlipTail:     "from joint centre to joint centre",
+	checks.MsgStateAssumed: "{0 point} was not stated and decides: have it stated by the maker, or from a test with the same springs",
+	checks.MsgWindUpWorked: "wind-up worked out, an estimate: {0 deg} under {1 N·m} at the axle",
 }

@@ -29,7 +29,7 @@ func (l *Language) Finding(f checks.Finding) FindingText {
 		Verdict: l.VerdictOf(f),
 		Limit:   l.limit(f.Limit),
 		Why:     l.why(f.Weakest),
-		Missing: l.missing(f.Missing),
+		Missing: l.Missing(f.Missing),
 		Advice:  l.Message(f.Advice),
 		Notes:   l.notes(f),
 		Source:  l.source(f.Limit),
@@ -148,7 +148,8 @@ func (l *Language) why(w *checks.Weakest) string {
 	return l.Say("finding.weakest", w.Input, w.Share, string(*w.Reading))
 }
 
-func (l *Language) missing(list []checks.Missing) []string {
+// Missing names readings that something waits for: "pinion slope, hanging".
+func (l *Language) Missing(list []checks.Missing) []string {
 	var out []string
 	for _, m := range list {
 		switch {
