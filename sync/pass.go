@@ -1,0 +1,142 @@
+package sync
+
+import (
+	"context"
+	"fmt"
+	"slices"
+	"time"
+
+	"yokebook/measure"
+	"yokebook/sync/place"
+)
+
+// Pass is one device and one place.
+type Pass struct {
+	Place  place.Place
+	Builds Builds
+	Device measure.ID
+	Now    func() time.Time
+	// Wait waits before another try of a write that was read back differently; nil: don't wait.
+	Wait func(ctx context.Context, d time.Duration) error
+	// All reads everything again, whatever is remembered.
+	All bool
+	// Progress is told before each file that is looked at and each build that is worked on; may be nil.
+	Progress func(Step)
+}
+
+// Step is how far a pass has come.
+type Step struct {
+	Phase    string // "files" or "builds"
+	Done, Of int
+}
+
+// run is a pass at work.
+type run struct {
+	Pass
+	memory *Memory
+	report Report
+	now    time.Time               // by this device
+	there  time.Time               // by the clock that dates the files
+	listed map[string]place.File   // what the place holds
+	files  map[measure.ID][]string // the files of each build
+	news   map[measure.ID]bool     // builds of which a file is new or changed
+	held   map[measure.ID]string   // stamps of what this device has
+	pages  map[string]page         // files that were read in this pass, as far as there is room
+	room   int                     // bytes left for pages
+	shut   error                   // why the place takes no files; set once
+}
+
+// Run does one pass and brings the memory up to date. The report is good as far as it goes when Run
+// errs: then the place could not be reached, this device's builds could not be listed, or the work was
+// called off. Save the memory in either case, after what Take took is on the disk, which it is.
+func (p Pass) Run(ctx context.Context, m *Memory) (Report, error) {
+	if m.Device != p.Device {
+		*m = *NewMemory()
+		m.Device = p.Device
+	}
+	r := &run{Pass: p, memory: m, report: Report{Place: p.Place.Name()}, now: p.Now(), room: roomForPages,
+		listed: map[string]place.File{}, files: map[measure.ID][]string{}, news: map[measure.ID]bool{},
+		held: map[measure.ID]string{}, pages: map[string]page{}}
+	err := r.work(ctx)
+	return r.report, err
+}
+
+func (r *run) work(ctx context.Context) error {
+	listing, err := r.Place.List(ctx)
+	if err != nil {
+		return err
+	}
+	held, err := r.Builds.Held()
+	if err != nil {
+		return err
+	}
+	for _, h := range held {
+		r.held[h.ID] = h.Stamp
+	}
+	if r.there = listing.Now; r.there.IsZero() {
+		r.there = r.now
+	}
+	for _, f := range listing.Files {
+		r.listed[f.Name] = f
+	}
+	r.forget()
+	for i, f := range listing.Files {
+		r.tell("files", i, len(listing.Files))
+		if err := r.look(ctx, f); err != nil {
+			return err
+		}
+	}
+	ids := r.ids()
+	for i, id := range ids {
+		r.tell("builds", i, len(ids))
+		if err := ctx.Err(); err != nil {
+			return fmt.Errorf("%s: %w", r.report.Place, err)
+		}
+		if err := r.build(ctx, id); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// ids lists the builds that are here, there or remembered, sorted.
+func (r *run) ids() []measure.ID {
+	all := map[measure.ID]bool{}
+	for id := range r.held {
+		all[id] = true
+	}
+	for id := range r.files {
+		all[id] = true
+	}
+	var out []measure.ID
+	for id := range all {
+		out = append(out, id)
+	}
+	slices.Sort(out)
+	return out
+}
+
+// forget drops what is remembered of files that are gone and of builds that are nowhere.
+func (r *run) forget() {
+	for name := range r.memory.Files {
+		if _, there := r.listed[name]; !there {
+			delete(r.memory.Files, name)
+		}
+	}
+	for id := range r.memory.Builds {
+		if _, here := r.held[id]; !here {
+			delete(r.memory.Builds, id)
+		}
+	}
+}
+
+func (r *run) tell(phase string, done, of int) {
+	if r.Progress != nil {
+		r.Progress(Step{Phase: phase, Done: done, Of: of})
+	}
+}
+
+// fault notes what did not work and goes on.
+func (r *run) fault(kind Kind, about string, err error) {
+	r.report.Faults = append(r.report.Faults, Fault{Kind: kind, About: about, Line: err.Error(), Err: err})
+}

@@ -1,0 +1,411 @@
+package sync
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"fmt"
+	"strings"
+	"testing"
+	"time"
+
+	"yokebook/measure"
+	"yokebook/measure/document"
+	"yokebook/measure/merge"
+	"yokebook/sync/place"
+	"yokebook/sync/place/placetest"
+)
+
+// two devices and one place.
+func pair(t *testing.T) (s *shed, a, b *desk) {
+	s = newShed(func() time.Time { return start })
+	return s, newDesk(t, 1, s), newDesk(t, 2, s)
+}
+
+func TestTwoDevicesEndAlikeAndSaySo(t *testing.T) {
+	_, a, b := pair(t)
+	a.keep(1, 1, "2.4")
+	a.keep(1, 2, "2.5")
+	b.keep(1, 3, "3.1")
+	b.keep(2, 4, "1.0")
+
+	r := a.must()
+	if len(r.Builds) != 1 || r.Written != 1 {
+		t.Fatalf("first pass of a: %+v", r)
+	}
+	if x := r.Builds[0]; x.Here != 2 || x.There != 2 || !x.Synced || x.Went.Readings != 2 || x.Came.Total() != 0 || x.LastDevice != a.id {
+		t.Errorf("a said %+v; want 2 readings here and there, 2 went", x)
+	}
+	r = b.must()
+	if len(r.Builds) != 2 || r.Written != 2 {
+		t.Fatalf("first pass of b: %+v", r)
+	}
+	if x := r.Builds[0]; x.Here != 3 || x.There != 3 || x.Came.Readings != 2 || x.Went.Readings != 1 || !x.Synced {
+		t.Errorf("b said %+v; want 3 readings, 2 came, 1 went", x)
+	}
+	a.must()
+	for n := 1; n <= 2; n++ {
+		x, y := bytesOf(t, a.drawer.builds[buildID(n)]), bytesOf(t, b.drawer.builds[buildID(n)])
+		if !bytes.Equal(x, y) {
+			t.Errorf("build %d differs:\n%s\n%s", n, x, y)
+		}
+	}
+}
+
+func TestOnlyOurOwnFileIsWritten(t *testing.T) {
+	s, a, b := pair(t)
+	a.keep(1, 1, "2.4")
+	a.must()
+	theirs := s.files[place.FileName(buildID(1), a.id)]
+	s.drop("build (1).json", theirs.data)
+	b.keep(1, 2, "2.5")
+	b.must()
+	if len(s.files) != 3 || !bytes.Equal(s.files[place.FileName(buildID(1), a.id)].data, theirs.data) {
+		t.Errorf("the place holds %d files; want a's as it was, the copy, and b's", len(s.files))
+	}
+}
+
+// A pass over many builds of which one changed reads and writes only that one.
+func TestPassReadsAndWritesOnlyWhatChanged(t *testing.T) {
+	s, a, b := pair(t)
+	for n := range 50 {
+		a.keep(n, n, "2.4")
+	}
+	a.must()
+	s.clock = func() time.Time { return start.Add(time.Hour) }
+	a.now, b.now = start.Add(time.Hour), start.Add(time.Hour)
+	b.must()
+	a.must() // takes b's files in
+	a.now, b.now = start.Add(2*time.Hour), start.Add(2*time.Hour)
+	a.must() // learns that b's files are old
+	b.must() // learns the stamps of its own files
+
+	gets, puts, reads := s.gets, s.puts, a.drawer.reads
+	r := a.must()
+	if s.gets != gets || s.puts != puts || a.drawer.reads != reads || r.Skipped != 100 || len(r.Builds) != 50 || !r.Builds[49].Synced {
+		t.Errorf("a pass without news read %d files, wrote %d, read %d builds, skipped %d", s.gets-gets, s.puts-puts, a.drawer.reads-reads, r.Skipped)
+	}
+	a.keep(7, 1007, "2.6")
+	s.clock = func() time.Time { return a.now }
+	r = a.must()
+	if r.Read != 2 || r.Written != 1 || a.drawer.reads != reads+1 {
+		t.Errorf("one build changed: %d files read (want its 2), %d written, %d builds read", r.Read, r.Written, a.drawer.reads-reads)
+	}
+	gets = s.gets
+	r = b.must()
+	if r.Read != 2 || r.Written != 1 {
+		t.Errorf("the other device read %d files and wrote %d; want 2 and 1", r.Read, r.Written)
+	}
+}
+
+func TestEverythingIsReadAgainAfterADayAndOnRequest(t *testing.T) {
+	for _, row := range []struct {
+		name string
+		when func(d *desk)
+		want int
+	}{
+		{"an hour later", func(d *desk) { d.now = d.now.Add(time.Hour) }, 0},
+		{"a day later", func(d *desk) { d.now = d.now.Add(24 * time.Hour) }, 2},
+		{"a clock that was set back", func(d *desk) { d.now = d.now.Add(-time.Hour) }, 2},
+		{"on request", func(d *desk) { d.all = true }, 2},
+	} {
+		s, a, b := pair(t)
+		a.keep(1, 1, "2.4")
+		a.must()
+		b.now = start.Add(time.Minute)
+		s.clock = func() time.Time { return start.Add(time.Second) }
+		b.must()
+		b.must()
+		row.when(b)
+		if r := b.must(); r.Read != row.want {
+			t.Errorf("%s: %d files read, want %d", row.name, r.Read, row.want)
+		}
+	}
+}
+
+// FAT dates files in steps of 2 s: a rewrite of the same size within one step has the same stamp.
+func TestRewriteOfSameSizeAndTimeIsSeen(t *testing.T) {
+	s, a, b := pair(t)
+	s.step = 2 * time.Second
+	a.keep(1, 1, "2.4")
+	a.must()
+	b.must()
+	name := place.FileName(buildID(1), a.id)
+	changed := bytesOf(t, func() *measure.Build {
+		a.drawer.change(buildID(1), func(x *measure.Build) { x.Readings[0] = slope(id(1, 2), a.id, "2.4", a.now) })
+		return a.drawer.builds[buildID(1)]
+	}())
+	if len(changed) != len(s.files[name].data) {
+		t.Fatal("the files differ in size: this test proves nothing")
+	}
+	before := s.files[name].modified
+	s.drop(name, changed)
+	if !s.files[name].modified.Equal(before) {
+		t.Fatal("the files differ in time: this test proves nothing")
+	}
+	b.must()
+	if got := len(b.drawer.builds[buildID(1)].Readings); got != 2 {
+		t.Errorf("%d readings; want the old and the new one", got)
+	}
+}
+
+func TestCopiesAreMoreInputAndLeftInPlace(t *testing.T) {
+	for _, name := range []string{
+		"x (1).json", "Kopie von x.json", "x.sync-conflict-20260302-101500-ABCDEFG.json", "x.Conflict.json",
+		"x (someone's conflicted copy 2026-03-02).json", "X-SHEDPC.JSON", "from the phone/x.json", "x.json_conflict-1",
+	} {
+		s, a, b := pair(t)
+		a.keep(1, 1, "2.4")
+		b.keep(1, 2, "2.5")
+		s.drop(name, bytesOf(t, b.drawer.builds[buildID(1)]))
+		r := a.must()
+		if len(a.drawer.builds[buildID(1)].Readings) != 2 || len(r.Copies) != 1 || r.Copies[0] != name || s.files[name].data == nil {
+			t.Errorf("%s: %d readings, copies %q", name, len(a.drawer.builds[buildID(1)].Readings), r.Copies)
+		}
+	}
+}
+
+// A file cut at any length, or with any byte changed, is refused in one line and tried again; nothing
+// of it is taken, and the pass does its work with the others.
+func TestDamagedFilesAreLeftAloneAndTriedAgain(t *testing.T) {
+	s, a, b := pair(t)
+	a.keep(1, 1, "2.4")
+	a.must()
+	name := place.FileName(buildID(1), a.id)
+	good := s.files[name].data
+	b.keep(2, 2, "2.5")
+	b.must()
+	delete(b.drawer.builds, buildID(1))
+	check := func(what string, data []byte) {
+		t.Helper()
+		s.drop(name, data)
+		delete(s.files, place.FileName(buildID(1), b.id))
+		r, err := b.pass()
+		if err != nil || len(r.Faults) != 1 || r.Faults[0].About != name || strings.Contains(r.Faults[0].Line, "\n") {
+			t.Fatalf("%s: %v, %+v; want one fault in one line", what, err, r.Faults)
+		}
+		if b.drawer.builds[buildID(1)] != nil || !bytes.Equal(s.files[name].data, data) {
+			t.Fatalf("%s: was taken or changed", what)
+		}
+	}
+	for n := 1; n < len(good)-1; n++ {
+		check(fmt.Sprintf("cut to %d bytes", n), good[:n])
+	}
+	for n := range good[:len(good)-1] {
+		bad := bytes.Clone(good)
+		bad[n] ^= 1
+		if bytes.Contains(bad, []byte(`"format":"yokebook-build/1"`)) { // else it is no build any more, and no fault
+			check(fmt.Sprintf("byte %d changed", n), bad)
+		}
+	}
+	s.drop(name, good)
+	b.must()
+	if b.drawer.builds[buildID(1)] == nil {
+		t.Error("the whole file was not taken")
+	}
+}
+
+func TestFileThatIsStillArrivingIsToldApart(t *testing.T) {
+	for _, row := range []struct {
+		name string
+		age  time.Duration
+		want Kind
+	}{
+		{"just written", time.Second, Arriving},
+		{"dated in the future a little", -time.Second, Arriving},
+		{"written a minute ago", time.Minute, Refused},
+		{"dated next year", -365 * 24 * time.Hour, Refused},
+	} {
+		s, a, b := pair(t)
+		a.keep(1, 1, "2.4")
+		data := bytesOf(t, a.drawer.builds[buildID(1)])
+		s.drop("x.json", data[:100])
+		b.now = start.Add(row.age)
+		r, err := b.pass()
+		if err != nil || len(r.Faults) != 1 || r.Faults[0].Kind != row.want {
+			t.Errorf("%s: %v %+v; want %s", row.name, err, r.Faults, row.want)
+		}
+	}
+}
+
+func TestOtherFilesAreNoFault(t *testing.T) {
+	s, a, _ := pair(t)
+	s.drop("package.json", []byte(`{"name":"something else"}`))
+	a.must()
+	a.now = start.Add(time.Minute)
+	a.must()
+	if r := a.must(); r.Read != 0 || r.Skipped != 1 {
+		t.Errorf("a file that is no build was read %d times again", r.Read)
+	}
+}
+
+// shut is a place that can be read and not written.
+type shut struct {
+	*shed
+	err error
+}
+
+func (s shut) Put(context.Context, string, []byte) error { return s.err }
+
+func TestFullOrReadOnlyPlaceGivesOneLineAndLosesNothing(t *testing.T) {
+	for _, why := range []error{place.ErrFull, place.ErrReadOnly} {
+		s, a, b := pair(t)
+		for n := range 3 {
+			a.keep(n, n, "2.4")
+		}
+		a.must()
+		b.place = shut{s, why}
+		for n := range 3 {
+			b.keep(n, 10+n, "2.5")
+		}
+		r, err := b.pass()
+		if err != nil || len(r.Faults) != 1 || !errors.Is(r.Faults[0].Err, why) {
+			t.Fatalf("%v: %v, faults %+v; want one", why, err, r.Faults)
+		}
+		for n, x := range r.Builds {
+			if x.Here != 2 || x.There != 1 || x.Synced || x.Came.Readings != 1 || x.Went.Total() != 0 {
+				t.Errorf("%v: build %d: %+v; want 2 here, 1 there, 1 came, not synced", why, n, x)
+			}
+		}
+		b.place = s
+		for _, x := range b.must().Builds {
+			if x.Here != 2 || x.There != 2 || !x.Synced {
+				t.Errorf("once it takes files again: %+v", x)
+			}
+		}
+	}
+}
+
+// A device that was set back to an old backup gets back what it had written, also when its memory of
+// the place is newer than its builds.
+func TestRestoredDeviceLosesNothing(t *testing.T) {
+	for _, forgets := range []bool{false, true} {
+		s, a, _ := pair(t)
+		a.keep(1, 1, "2.4")
+		a.must()
+		backup := a.drawer.builds[buildID(1)]
+		a.keep(1, 2, "2.5")
+		a.must()
+		s.clock = func() time.Time { return start.Add(time.Hour) }
+		a.now = start.Add(time.Hour)
+		a.must()
+		a.drawer.restore(backup)
+		if forgets {
+			a.memory = NewMemory()
+		}
+		a.keep(1, 3, "2.6")
+		a.must()
+		b := newDesk(t, 2, s)
+		b.must()
+		if got := len(b.drawer.builds[buildID(1)].Readings); got != 3 {
+			t.Errorf("memory lost %v: %d readings in the place, want 3", forgets, got)
+		}
+		if got := len(a.drawer.builds[buildID(1)].Readings); got != 3 {
+			t.Errorf("memory lost %v: %d readings on the device, want 3", forgets, got)
+		}
+	}
+}
+
+func TestNewerFormatIsCarriedAndOnlyInOurOwnFile(t *testing.T) {
+	s, a, _ := pair(t)
+	newer := []byte(`{"format":"yokebook-build/2","id":"` + string(buildID(1)) + `","title":"invented","layout":{"shafts":1,"slip":"shaft",` +
+		`"axle":"leaf","front_joint":"single","rear_joint":"single"},"readings":[{"id":"` + string(id(1, 1)) + `","point":"gearbox.yaw","huge":9007199254740993}]}`)
+	s.drop("theirs.json", newer)
+	a.must()
+	own := s.files[place.FileName(buildID(1), a.id)].data
+	if !bytes.Contains(own, []byte(`"format":"yokebook-build/2"`)) || !bytes.Contains(own, []byte("9007199254740993")) {
+		t.Errorf("our file lost what it could not understand: %s", own)
+	}
+	if !bytes.Equal(s.files["theirs.json"].data, newer) {
+		t.Error("their file was changed")
+	}
+}
+
+// Files that each are good and together are more than a build file holds must not lock a build up.
+func TestFilesThatGrowTooLargeTogetherAreNotTaken(t *testing.T) {
+	s, a, _ := pair(t)
+	a.keep(1, 1, "2.4")
+	mine := a.drawer.builds[buildID(1)]
+	for n := range 3 {
+		big := *mine
+		big.Readings = nil
+		for k := range 60 {
+			x := slope(id(2+n, k), deviceID(9), "2.4", start)
+			x.Note = strings.Repeat("n", 60_000)
+			big.Readings = append(big.Readings, x)
+		}
+		document.Arrange(&big)
+		s.drop(fmt.Sprintf("big%d.json", n), bytesOf(t, &big))
+	}
+	r, err := a.pass()
+	if err != nil || len(r.Faults) != 1 || r.Faults[0].Kind != Refused {
+		t.Fatalf("%v, %+v; want one refusal", err, r.Faults)
+	}
+	if len(r.Builds) != 1 || r.Builds[0].Synced || r.Builds[0].Here != 1 {
+		t.Errorf("said %+v; want 1 here, not synced", r.Builds)
+	}
+	own, _, err := document.Read(s.files[place.FileName(buildID(1), a.id)].data)
+	if err != nil || len(own.Readings) != 1 {
+		t.Errorf("our own reading is not in the place: %v", err)
+	}
+}
+
+// The pass ends without a claim at every call that fails, and the next one finishes the work.
+func TestFailureAtAnyCall(t *testing.T) {
+	scene := func() (*shed, *desk) {
+		s, a, b := pair(t)
+		a.keep(1, 1, "2.4")
+		a.keep(2, 2, "2.4")
+		a.must()
+		b.keep(1, 3, "2.5")
+		b.keep(3, 4, "2.5")
+		return s, b
+	}
+	s, b := scene()
+	sure := &placetest.Failing{Place: s}
+	b.place = sure
+	b.must()
+	for _, mode := range placetest.Modes {
+		for at := 1; at <= sure.Calls; at++ {
+			s, b := scene()
+			b.place = &placetest.Failing{Place: s, At: at, Mode: mode}
+			r, err := b.pass()
+			if err == nil && !r.OK() {
+				t.Errorf("call %d, mode %d: %+v", at, mode, r.Faults)
+			}
+			for _, x := range r.Builds {
+				if x.Synced && !holdsAll(t, s, b.drawer.builds[x.ID]) {
+					t.Errorf("call %d, mode %d: build %s is said to be synced and is not there", at, mode, x.ID)
+				}
+			}
+			b.place = s
+			for _, x := range b.must().Builds {
+				if !x.Synced || !holdsAll(t, s, b.drawer.builds[x.ID]) {
+					t.Errorf("call %d, mode %d: after the next pass: %+v", at, mode, x)
+				}
+			}
+			if n := len(b.drawer.builds[buildID(1)].Readings); n != 2 {
+				t.Errorf("call %d, mode %d: %d readings, want 2", at, mode, n)
+			}
+		}
+	}
+	if sure.Calls != 1+2+3*4 {
+		t.Errorf("the pass took %d calls; want a listing, 2 files, and 3 replacements of 4", sure.Calls)
+	}
+}
+
+// holdsAll reports that the files of a place hold every record of a build.
+func holdsAll(t *testing.T, s *shed, b *measure.Build) bool {
+	t.Helper()
+	all := []*measure.Build{b}
+	for name, f := range s.files {
+		if !place.Wanted(name, 1) {
+			continue
+		}
+		if x, _, err := document.Read(f.data); err == nil && x.ID == b.ID {
+			all = append(all, x)
+		}
+	}
+	_, report, err := merge.Builds(all...)
+	return err == nil && report.Sources[0].Only.Total() == 0 && len(all) > 1
+}
