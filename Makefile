@@ -57,7 +57,7 @@ bench: ## keep-to-findings and recheck, each as a share of one display frame
 	go test -run '^$$' -bench . -benchtime 200x ./app/bench
 
 soak: ## the long form of what the store must survive: kills, cuts, flipped bits, failing disk, lost power
-	@YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m ./measure/store -v | grep -v '^=== \|^    --- '
+	@cd measure/store && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m
 
 PAGES := keypad-typed result-ride findings
 picture: ## redraw the picture of README.md from the screens as they are

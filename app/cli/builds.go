@@ -32,9 +32,12 @@ type countsJSON struct {
 }
 
 func (p Program) builds() *cobra.Command {
-	var asJSON bool
-	c := p.verb("builds [--json]", p.exactly(0), func([]string) error {
+	var asJSON, verify bool
+	c := p.verb("builds [--json] [--verify]", p.exactly(0), func([]string) error {
 		return p.onShelf(func(s *logbook.Shelf) error {
+			if verify {
+				return p.verify(s, asJSON)
+			}
 			list, err := s.List()
 			if err != nil {
 				return err
@@ -50,6 +53,7 @@ func (p Program) builds() *cobra.Command {
 		})
 	})
 	c.Flags().BoolVar(&asJSON, "json", false, p.Language.Say("help.flag.json"))
+	c.Flags().BoolVar(&verify, "verify", false, p.Language.Say("help.flag.verify"))
 	return c
 }
 

@@ -15,6 +15,12 @@ func (p Program) printChange(book *logbook.Book, c logbook.Change, asJSON bool) 
 	}
 	r := readingOf(book.Build(), c.Reading)
 	p.say("cli.kept", r.Point, p.Language.Entered(r), r.State().String(), r.Setup, string(r.ID))
+	p.printChanged(c)
+	return nil
+}
+
+// printChanged tells which findings changed, worst first, and where to go next.
+func (p Program) printChanged(c logbook.Change) {
 	if len(c.Findings)+len(c.Gone) == 0 {
 		p.say("cli.unchanged")
 	}
@@ -32,7 +38,6 @@ func (p Program) printChange(book *logbook.Book, c logbook.Change, asJSON bool) 
 		fmt.Fprintln(p.Out)
 		p.say("cli.next", c.Next.Point.Key, c.Next.State.String())
 	}
-	return nil
 }
 
 func readingOf(b *measure.Build, id measure.ID) measure.Reading {

@@ -64,7 +64,7 @@ func (p Program) root() *cobra.Command {
 	root.SetErr(p.Err)
 	root.SetFlagErrorFunc(flagError)
 	root.SetHelpCommand(p.help())
-	root.AddCommand(p.check(), p.add(), p.sweep(), p.merge(), p.points(), p.limits(), p.schema(), p.builds(), p.export(), p.importing(),
+	root.AddCommand(p.check(), p.add(), p.strike(), p.sweep(), p.merge(), p.points(), p.limits(), p.schema(), p.builds(), p.export(), p.importing(),
 		p.completion())
 	return root
 }

@@ -30,28 +30,6 @@ func (b *Book) Keep(e Entry) (Change, error) {
 	return c, nil
 }
 
-// Strike takes a reading out of use, with the reason. It errs when the build has no such reading or
-// when it is struck already.
-func (b *Book) Strike(reading measure.ID, reason string) (Change, error) {
-	r, standing, ok := b.find(reading)
-	if !ok {
-		return Change{}, fmt.Errorf("reading %.60q is not in this build; nothing was struck", reading)
-	}
-	if standing == measure.Struck {
-		return Change{}, fmt.Errorf("reading %s is struck already", reading)
-	}
-	s := measure.Strike{ID: b.src.NewID(), Reading: reading, Reason: strings.TrimSpace(reason), At: b.src.at(), Device: b.src.Device}
-	next := *b.build
-	next.Strikes = insert(b.build.Strikes, s, func(s measure.Strike) measure.ID { return s.ID })
-	c, err := b.commit(&next, store.OfStrike(s))
-	if err != nil {
-		return Change{}, err
-	}
-	c.Reading = reading
-	c.Next, c.More = b.backAt(r.Point, r.State())
-	return c, nil
-}
-
 // UndoLast strikes the newest reading of this device that still counts. Where that reading was a
 // correction, what it corrected is kept again as a new reading, because a strike is final. It errs
 // when there is nothing to undo.

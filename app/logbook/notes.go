@@ -89,10 +89,12 @@ func (b *Book) Secure() error {
 
 // Verification says how a build of the shelf was read back.
 type Verification struct {
-	ID    measure.ID
-	State store.State
-	Notes []Note // what is wrong now; why it can't be read stands in Damaged
-	Past  []Past // earlier repairs whose files are still kept aside
+	ID     measure.ID
+	Title  string
+	State  store.State
+	Report store.Report // as it is now
+	Notes  []Note       // what the report says; why a build can't be read stands in Damaged
+	Past   []Past       // earlier repairs whose files are still kept aside
 	// Held names who has the build open; it was then read as it stood.
 	Held    string
 	Damaged string
@@ -114,7 +116,7 @@ func (s *Shelf) Verify() ([]Verification, error) {
 	out := make([]Verification, len(ids))
 	for i, id := range ids {
 		v, err := s.store.Verify(id)
-		out[i] = Verification{ID: id, State: v.State(), Notes: NotesOf(v.Now), Held: v.Held}
+		out[i] = Verification{ID: id, Title: v.Title, State: v.State(), Report: v.Now, Notes: NotesOf(v.Now), Held: v.Held}
 		if err != nil {
 			out[i].State, out[i].Damaged = store.IsSetAside, err.Error()
 		}

@@ -12,4 +12,28 @@ var enStore = table{
 	"store.snapshot":  "snapshot {0} is damaged and not used; the build itself is not",
 	"store.unknown":   "records from a newer version that this one can't read: {0}; they are kept",
 	"store.unsecured": "the second copy could not be written: {0}",
+
+	"store.state.whole":     "whole",
+	"store.state.recovered": "recovered",
+	"store.state.set aside": "set aside",
+
+	"cli.verified":       "builds read back: {0} whole, {1} recovered, {2} with something set aside",
+	"cli.verify":         "{0}: {1}",
+	"cli.verify.damaged": "    can't be read: {0}",
+	"cli.verify.held":    "    is open in {0}; it was read as it stands now",
+	"cli.verify.note":    "    {0}",
+	"cli.verify.mend":    "    opening the build mends what can be mended; the damaged file is kept",
+	"cli.verify.past":    "    {0}: {1}",
+
+	"cli.struck": "struck {0 point} {1}, {2 state}, setup {3}, reading {4}; it stays in the file with its reason and counts no more",
+
+	"help.strike": "take a reading out of use, with the reason",
+	"help.strike.long": `Takes a reading out of use and prints the findings that changed. The reading stays in the file with its reason.
+READING is its id, or the end of it as findings show it. A strike is final: to use the value again, add it again.
+
+Where two records share an id, --content names the one to strike by the beginning of its hash; without it the two are
+told and nothing is struck.`,
+	"help.flag.reason":  "why the reading is struck",
+	"help.flag.content": "beginning of the content hash of one of two records that share an id",
+	"help.flag.verify":  "read everything back and tell what is whole, recovered or set aside",
 }

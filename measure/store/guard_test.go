@@ -26,6 +26,7 @@ var strangers = []struct{ name, content string }{
 	{"a command that empties the library", "*1\r\n$7\r\nflushdb\r\n"},
 	{"a length of twenty digits, an endless loop in the library", "*3\r\n$3\r\nset\r\n$99999999999999999999\r\nk\r\n"},
 	{"the largest length, a panic in the library", "*3\r\n$3\r\nset\r\n$9223372036854775807\r\nk\r\n"},
+	{"a length that wraps round to less than nothing", "*3\r\n$3\r\nset\r\n$9223372036854775808\r\nk\r\n"},
 	{"a command of one letter, a panic in the library", "*3\r\n$1\r\ns\r\n$1\r\nk\r\n$1\r\nv\r\n"},
 	{"a count of twenty digits", "*99999999999999999999\r\n"},
 	{"zeros", strings.Repeat("\x00", 4096)},
@@ -131,6 +132,11 @@ func TestReportSaysWhatCameFromWhere(t *testing.T) {
 		{"the last record, cut", func(f string) string { return f[:len(f)-30] }, false, Recovered, 2, 0, 0, 1, ""},
 		{"the last record, cut, with a snapshot", func(f string) string { return f[:len(f)-30] }, true, Recovered, 2, 0, 1, 0, ""},
 		{"the last record, gone", func(f string) string { return f[:strings.LastIndex(f, mark)] }, true, Recovered, 2, 0, 1, 0, ""},
+		{"the last record's length and value: this is not how a record is cut off", func(f string) string {
+			last := value(OfReading(reading(2)))
+			f = strings.Replace(f, fmt.Sprintf("$%d\r\n%s", len(last), last[:64]), "$9999\r\n"+last[:64], 1)
+			return strings.Replace(f, `"value":2.2`, `"value":2.9`, 1)
+		}, false, IsSetAside, 2, 0, 0, 1, OfReading(reading(2)).Key},
 		{"a record under another's key", func(f string) string {
 			return strings.Replace(f, value(one), value(OfReading(reading(0))), 1)
 		}, false, IsSetAside, 2, 1, 0, 1, one.Key},

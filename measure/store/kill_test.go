@@ -59,7 +59,7 @@ func TestKillLosesNothingAcknowledged(t *testing.T) {
 func leave(t *testing.T, st *Store, random *rand.Rand) {
 	t.Helper()
 	half := appendFrame(nil, "reading/x", strings.Repeat("y", 100))
-	left := [][]byte{nil, half[:random.IntN(len(half))], make([]byte, 1+random.IntN(5000)), []byte("*3\r\n$3\r\nset\r\n$999999")}[random.IntN(4)]
+	left := [][]byte{nil, half[:random.IntN(len(half))], make([]byte, 1+random.IntN(5000)), []byte("*3\r\n$3\r\nset\r\n$10")}[random.IntN(4)]
 	f, err := os.OpenFile(st.path(buildID), os.O_WRONLY|os.O_APPEND, 0)
 	if err == nil {
 		_, err = f.Write(left)

@@ -36,9 +36,10 @@ func (s *Store) look(id measure.ID, all bool) (*exam, error) {
 
 // Verification is what Verify found of one build.
 type Verification struct {
-	Now  Report   // as it is
-	Past []Report // earlier repairs whose files are still kept aside
-	Held string   // who has it open; it was then read as it stood
+	Title string
+	Now   Report   // as it is
+	Past  []Report // earlier repairs whose files are still kept aside
+	Held  string   // who has it open; it was then read as it stood
 }
 
 // State is the worst of now and of what earlier repairs could not bring back.
@@ -74,7 +75,7 @@ func (s *Store) Verify(id measure.ID) (Verification, error) {
 	if err = disk.Both(err, l.release()); err != nil {
 		return v, err
 	}
-	v.Now = x.report
+	v.Title, v.Now = x.build.Title, x.report
 	if v.Past, err = s.Past(id); err != nil {
 		return v, err
 	}
