@@ -147,7 +147,7 @@ func (s *Screen) setup() page {
 	m := s.take
 	return s.ask(question{title: s.lang.Say("screen.setup.ask"), note: s.lang.Say("screen.setup.note", m.Stand().Setup), answers: []answer{
 		{name: "setup.moved", words: s.lang.Say("screen.setup.moved"), tap: s.does(m.Moved)},
-		{name: "back", words: s.lang.Say("screen.setup.same"), tap: s.goBack},
+		{name: "back", words: s.lang.Say("screen.setup.same"), tap: func() { s.goBack() }},
 	}})
 }
 

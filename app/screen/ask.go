@@ -78,5 +78,5 @@ func (s *Screen) answerKey(a answer) *part.Key {
 
 // back is the answer that leaves a page as it was.
 func (s *Screen) back() *answer {
-	return &answer{name: "back", words: s.lang.Say("screen.back"), kind: part.Standing, tap: s.goBack}
+	return &answer{name: "back", words: s.lang.Say("screen.back"), kind: part.Standing, tap: func() { s.goBack() }}
 }

@@ -8,6 +8,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/driver/mobile"
 	"fyne.io/fyne/v2/test"
 
 	"yokebook/app/screen/part"
@@ -198,6 +199,20 @@ func TestKeyboardPicksAnswers(t *testing.T) {
 	d.press(fyne.KeyReturn)
 	d.types("2")
 	d.sees("KEPT 2.4°, REAR end high")
+}
+
+// The back key of a phone leaves page after page and then the build.
+func TestTheBackKeyOfAPhone(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.tap("more", "more.route")
+	d.press(mobile.KeyBack)
+	d.press(mobile.KeyBack)
+	d.sees("Engine highest speed")
+	d.press(mobile.KeyBack)
+	d.sees("Builds on this device")
+	d.press(mobile.KeyBack)
+	d.sees("Builds on this device")
 }
 
 // press presses a key of the keyboard: a focused widget gets it, else the page.

@@ -2,6 +2,7 @@ package screen
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/mobile"
 
 	"yokebook/app/screen/take"
 )
@@ -38,6 +39,8 @@ func (s *Screen) typedKey(name fyne.KeyName) {
 		}
 	case fyne.KeyEscape:
 		s.goBack()
+	case mobile.KeyBack:
+		s.leaveBy()
 	case fyne.KeyRight:
 		s.along((*take.Model).Later)
 	case fyne.KeyLeft:
@@ -64,16 +67,33 @@ func (s *Screen) along(step func(*take.Model)) {
 	}
 }
 
-// goBack leaves a page that lies over another.
-func (s *Screen) goBack() {
+// goBack leaves a page that lies over another. It reports false where there is none to go back to.
+func (s *Screen) goBack() bool {
+	moved := false
 	switch {
 	case s.fresh != nil:
+		moved = true
 		s.does(func() {
 			if !s.fresh.Back() {
 				s.fresh = nil
 			}
 		})()
 	case s.take != nil:
-		s.does(func() { s.take.Back() })()
+		s.does(func() { moved = s.take.Back() })()
+	}
+	return moved
+}
+
+// leaveBy is the back key of a phone: back one page, from a stop to the list of builds, and from
+// there out of the program.
+func (s *Screen) leaveBy() {
+	switch {
+	case s.goBack():
+	case s.take != nil:
+		s.does(s.leave)()
+	default:
+		if phone, ok := fyne.CurrentApp().Driver().(mobile.Driver); ok {
+			phone.GoBack()
+		}
 	}
 }

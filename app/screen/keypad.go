@@ -33,7 +33,7 @@ func (s *Screen) keypad() page {
 	asked := s.lang.Question(stop.Point)
 	if m.Page() == take.Height {
 		name, asked = s.lang.Say("screen.height.name"), s.lang.Say("screen.type_height")
-		lay.More = part.NewWordKey("back", part.Standing, s.lang.Say("screen.back"), s.goBack)
+		lay.More = part.NewWordKey("back", part.Standing, s.lang.Say("screen.back"), func() { s.goBack() })
 	}
 	words := part.NewText(asked, 15, 24, part.Plain).Bold()
 	lay.Question = words

@@ -26,7 +26,7 @@ func (s *Screen) route() page {
 }
 
 func (s *Screen) backKey() fyne.CanvasObject {
-	return part.NewWordKey("back", part.Standing, s.lang.Say("screen.back"), s.goBack)
+	return part.NewWordKey("back", part.Standing, s.lang.Say("screen.back"), func() { s.goBack() })
 }
 
 func (s *Screen) stopRow(stop route.Stop) fyne.CanvasObject {

@@ -1,218 +1,11 @@
 package screen
 
 import (
-	"bytes"
-	"encoding/binary"
-	"errors"
-	"fmt"
 	"image"
-	"image/color"
-	"io/fs"
-	"os"
-	"os/exec"
 	"path/filepath"
 	"strings"
-	"syscall"
 	"testing"
-	"time"
-
-	"yokebook/app/logbook"
-	"yokebook/measure"
 )
-
-// patience is how long the real program may take for one step on a busy machine.
-const patience = 60 * time.Second
-
-// glass is a real window: the built program on a display of its own, tapped by synthetic presses.
-type glass struct {
-	t       *testing.T
-	bin     string
-	home    string
-	display string
-	memory  string // what the display shows, as a file
-	run     *exec.Cmd
-	log     bytes.Buffer
-}
-
-// need skips without a tool on a desk, and fails without it in continuous integration.
-func need(t *testing.T, tools ...string) {
-	t.Helper()
-	for _, tool := range tools {
-		if _, err := exec.LookPath(tool); err == nil {
-			continue
-		}
-		if os.Getenv("CI") != "" {
-			t.Fatalf("%s is not installed; the real window can't be tested", tool)
-		}
-		t.Skipf("%s is not installed; the real window is not tested here", tool)
-	}
-}
-
-// newGlass builds the program and starts a display of the size of a phone.
-func newGlass(t *testing.T) *glass {
-	t.Helper()
-	dir := t.TempDir()
-	g := &glass{t: t, bin: filepath.Join(dir, "yokebook"), home: filepath.Join(dir, "home"), memory: filepath.Join(dir, "Xvfb_screen0")}
-	build := exec.Command("go", "build", "-o", g.bin, "yokebook/app")
-	if out, err := build.CombinedOutput(); err != nil {
-		t.Fatalf("build: %v\n%s", err, out)
-	}
-	read, write, err := os.Pipe()
-	if err != nil {
-		t.Fatal(err)
-	}
-	x := exec.Command("Xvfb", "-displayfd", "3", "-screen", "0", "411x914x24", "-fbdir", dir, "-nolisten", "tcp")
-	x.ExtraFiles = []*os.File{write}
-	if err := x.Start(); err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() {
-		x.Process.Signal(syscall.SIGTERM)
-		x.Wait()
-	})
-	write.Close()
-	var number int
-	if _, err := fmt.Fscan(read, &number); err != nil {
-		t.Fatalf("Xvfb gave no display: %v", err)
-	}
-	g.display = fmt.Sprintf(":%d", number)
-	return g
-}
-
-// start starts the program and gives its window the whole display.
-func (g *glass) start() {
-	g.t.Helper()
-	g.run = exec.Command(g.bin)
-	g.run.Env = append(os.Environ(), "DISPLAY="+g.display, "FYNE_SCALE=1", "FYNE_THEME=light", "LANG=en_GB.UTF-8",
-		"LIBGL_ALWAYS_SOFTWARE=1", "YOKEBOOK_HOME="+g.home, "WAYLAND_DISPLAY=")
-	g.run.Stdout, g.run.Stderr = &g.log, &g.log
-	if err := g.run.Start(); err != nil {
-		g.t.Fatal(err)
-	}
-	id := ""
-	g.until("a window", func() bool {
-		out, err := g.xdotool("search", "--onlyvisible", "--name", "yokebook")
-		id = strings.TrimSpace(strings.SplitN(out, "\n", 2)[0])
-		return err == nil && id != ""
-	})
-	for _, step := range [][]string{{"windowmove", id, "0", "0"}, {"windowsize", id, "411", "914"}, {"windowfocus", id}} {
-		if out, err := g.xdotool(step...); err != nil {
-			g.t.Fatalf("xdotool %v: %v\n%s", step, err, out)
-		}
-	}
-}
-
-// kill ends the program at once, as a phone does.
-func (g *glass) kill() {
-	g.run.Process.Kill()
-	g.run.Wait()
-}
-
-func (g *glass) xdotool(args ...string) (string, error) {
-	cmd := exec.Command("xdotool", args...)
-	cmd.Env = append(os.Environ(), "DISPLAY="+g.display)
-	out, err := cmd.CombinedOutput()
-	return string(out), err
-}
-
-// until waits for something, up to a deadline.
-func (g *glass) until(what string, ok func() bool) {
-	g.t.Helper()
-	for end := time.Now().Add(patience); !ok(); {
-		if time.Now().After(end) {
-			g.t.Fatalf("waited %v for %s; the program says:\n%s", patience, what, g.log.String())
-		}
-	}
-}
-
-// press presses the glass, slowly if asked to.
-func (g *glass) press(x, y float32, slow bool) {
-	g.t.Helper()
-	hold := "0.02"
-	if slow {
-		hold = "0.6"
-	}
-	out, err := g.xdotool("mousemove", fmt.Sprint(int(x)), fmt.Sprint(int(y)), "mousedown", "1", "sleep", hold, "mouseup", "1",
-		"mousemove", "410", "913") // out of the picture
-	if err != nil {
-		g.t.Fatalf("xdotool: %v\n%s", err, out)
-	}
-}
-
-// shows reads what is on the display. The file is an X window dump (XWDFile.h, version 7): a header
-// of big-endian words, a table of colours of 12 bytes each, and the rows of pixels.
-func (g *glass) shows() (*image.RGBA, error) {
-	data, err := os.ReadFile(g.memory)
-	if err != nil {
-		return nil, err
-	}
-	word := func(i int) int { return int(binary.BigEndian.Uint32(data[4*i:])) }
-	if len(data) < 100 || word(1) != 7 {
-		return nil, errors.New("not an X window dump")
-	}
-	wide, high, stride := word(4), word(5), word(12)
-	pixels := data[word(0)+12*word(19):]
-	if len(pixels) < high*stride {
-		return nil, errors.New("a cut X window dump")
-	}
-	img := image.NewRGBA(image.Rect(0, 0, wide, high))
-	for y := range high {
-		for x := range wide {
-			p := pixels[y*stride+4*x:]
-			img.SetRGBA(x, y, color.RGBA{R: p[2], G: p[1], B: p[0], A: 255})
-		}
-	}
-	return img, nil
-}
-
-// alike compares two pictures of a page that were drawn in two ways: the mean brightness of every
-// small square is nearly that of the same square in the other, moved by at most one pixel.
-func alike(a, b image.Image) bool {
-	const side, most = 14, 26
-	sa, sb := sumsOf(a), sumsOf(b)
-	for y := 1; y+side+1 < min(len(sa), len(sb)); y += side {
-		for x := 1; x+side+1 < min(len(sa[0]), len(sb[0])); x += side {
-			if !sa.near(sb, x, y, side, most) {
-				return false
-			}
-		}
-	}
-	return true
-}
-
-// sums holds, for each place, the sum of brightness above it and to its left.
-type sums [][]int
-
-func sumsOf(img image.Image) sums {
-	r := img.Bounds()
-	out := make(sums, r.Dy()+1)
-	out[0] = make([]int, r.Dx()+1)
-	for y := range r.Dy() {
-		out[y+1] = make([]int, r.Dx()+1)
-		row := 0
-		for x := range r.Dx() {
-			red, green, blue, _ := img.At(r.Min.X+x, r.Min.Y+y).RGBA()
-			row += int(red>>8+green>>8+blue>>8) / 3
-			out[y+1][x+1] = out[y][x+1] + row
-		}
-	}
-	return out
-}
-
-func (s sums) mean(x, y, side int) int {
-	return (s[y+side][x+side] - s[y][x+side] - s[y+side][x] + s[y][x]) / (side * side)
-}
-
-func (s sums) near(o sums, x, y, side, most int) bool {
-	for _, dy := range []int{0, -1, 1} {
-		for _, dx := range []int{0, -1, 1} {
-			if d := s.mean(x, y, side) - o.mean(x+dx, y+dy, side); d <= most && d >= -most {
-				return true
-			}
-		}
-	}
-	return false
-}
 
 // pair is the real window and the same screens laid out in the test: every step is done on both,
 // and the real one has to show the same page before the next.
@@ -282,19 +75,13 @@ func (p *pair) on() *pair {
 	return p
 }
 
-// stored is how many bytes of builds are on the disk.
-func (g *glass) stored() int64 {
-	var sum int64
-	filepath.WalkDir(filepath.Join(g.home, "builds"), func(path string, e fs.DirEntry, err error) error {
-		if err != nil || e.IsDir() {
-			return nil
-		}
-		if info, err := e.Info(); err == nil {
-			sum += info.Size()
-		}
-		return nil
-	})
-	return sum
+// restart shows the screens of the test anew, as after a kill.
+func (p *pair) restart(dir string) {
+	p.t.Helper()
+	if err := p.s.Close(); err != nil {
+		p.t.Fatal(err)
+	}
+	p.s.show()
 }
 
 // typed is what the person of TestRealWindow types, in the order of the route.
@@ -324,7 +111,7 @@ var typed = []struct {
 // a value, started again, finished; what is stored is what was typed.
 func TestRealWindow(t *testing.T) {
 	need(t, "Xvfb", "xdotool", "go")
-	g := newGlass(t)
+	g := newGlass(t, 411, 914, "")
 	dir := t.TempDir()
 	p := &pair{desk: openDeskOn(t, dir, phone, false), g: g}
 	g.start()
@@ -366,44 +153,4 @@ func TestRealWindow(t *testing.T) {
 			t.Errorf("the program's log says %q:\n%s", bad, g.log.String())
 		}
 	}
-}
-
-// restart shows the screens of the test anew, as after a kill.
-func (p *pair) restart(dir string) {
-	p.t.Helper()
-	if err := p.s.Close(); err != nil {
-		p.t.Fatal(err)
-	}
-	p.s.show()
-}
-
-// kept lists the readings of the one build in the program's folder, in the order of their ids.
-func (g *glass) kept() []string {
-	g.t.Helper()
-	shelf, err := logbook.OpenShelf(g.home, logbook.System())
-	if err != nil {
-		g.t.Fatal(err)
-	}
-	defer shelf.Close()
-	list, err := shelf.List()
-	if err != nil || len(list) != 1 {
-		g.t.Fatalf("builds in the folder: %v, %v", list, err)
-	}
-	book, err := shelf.Open(list[0].ID)
-	if err != nil {
-		g.t.Fatal(err)
-	}
-	defer book.Close()
-	if title := book.Build().Title; title != "Invented estate" {
-		g.t.Errorf("title is %q", title)
-	}
-	var out []string
-	for _, r := range book.Build().Readings {
-		line := fmt.Sprintf("%s %s %s %s", r.Point, r.Value.Token(), r.Unit, r.State())
-		if r.Ride != measure.Bench {
-			line += fmt.Sprintf(" setup %d", r.Setup)
-		}
-		out = append(out, line)
-	}
-	return out
 }
