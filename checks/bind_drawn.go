@@ -14,7 +14,7 @@ func (e *engine) bulge(states int) *quantity {
 	if states > 2 {
 		return exact(0)
 	}
-	c := &cause{key: "assumed|travel.radius", shape: rectangular, input: "shaft.length", assumed: true}
+	c := &cause{key: "assumed|travel.radius", shape: rectangular, input: "travel.radius"}
 	return e.number(0, []term{{c, 0.5 / e.setting("travel.radius")}}, origin{})
 }
 

@@ -1,6 +1,7 @@
 package checks
 
 import (
+	"fmt"
 	"math"
 
 	"yokebook/checks/travel"
@@ -149,7 +150,7 @@ func (e *engine) moved(key string, slope *quantity, fromMM, toMM float64) *quant
 	args := append(append([]*quantity{}, m.args...), slope, ride, length, joint[0], joint[1])
 	n := len(m.args)
 	sign := e.towardGearbox()
-	return e.combine("moved "+key+" "+m.name, 1, func(x, out []float64) {
+	return e.combine(fmt.Sprintf("moved %s %s %v", key, m.name, sign), 1, func(x, out []float64) {
 		path, ride := m.path(x[:n]), x[n+1]
 		out[0] = orNone(slopeMoved(key, path, x[n], ride-fromMM, ride-toMM, float64(sign*x[n+2]), travel.Point{X: x[n+3], Z: x[n+4]}))
 	}, append(args, exact(fromMM), exact(toMM))...)[0]

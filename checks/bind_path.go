@@ -20,8 +20,18 @@ type model struct {
 	bump, droop float64
 	set         func(x []float64) bool
 	at          func(heightMM float64, s *stand) bool
+	wind        func(deg float64) // turns the housing by what torque does; nil where that can't be said
 	notes       []Message
 	read        bool // drawn through readings: nothing in it is computed from sizes
+}
+
+// setBest sets the best values.
+func (m *model) setBest() bool {
+	x := make([]float64, len(m.args))
+	for i, q := range m.args {
+		x[i] = q.best
+	}
+	return m.set(x)
 }
 
 // stand is the line at one height.

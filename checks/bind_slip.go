@@ -1,6 +1,8 @@
 package checks
 
 import (
+	"fmt"
+
 	"yokebook/checks/slip"
 	"yokebook/measure"
 )
@@ -194,7 +196,7 @@ func slipLength(e *engine, _ string) answer {
 	if !tail {
 		length, st.shortest = exact(0), exact(0)
 	}
-	out := e.combine("best length", 2, func(x, out []float64) {
+	out := e.combine(fmt.Sprintf("best length in tail %v", tail), 2, func(x, out []float64) {
 		use := slip.Use{ShortestMM: x[0], LongestMM: x[1], UsableMM: x[2], EngagedMM: x[3], ReserveMM: x[4]}
 		if tail { // x[6] drawn out at the shortest position of a shaft of x[5]: what is too much goes into its length
 			out[0] = x[5] + x[6] - use.ReserveMM - use.Spare()/2

@@ -101,6 +101,9 @@ func (e *engine) strokeBy(st *stroke, m *model, bump, droop, exposed *quantity, 
 	st.predicted, st.lengths = !m.read, m.lengths
 	st.notes = append(st.notes, m.notes...)
 	st.notes = append(st.notes, Message{MsgSlipExtremes, []any{turns[0].TravelMM, turns[1].TravelMM}})
+	if note, ok := e.slideWound(m, ride.best); ok {
+		st.notes = append(st.notes, note)
+	}
 	if exposed != nil {
 		e.drawnOut(st, exposed, out[4])
 	}
@@ -152,14 +155,32 @@ func (e *engine) drawnOut(st *stroke, exposed, there *quantity) {
 	st.shortest, st.longest = out[0], out[1]
 }
 
+// slideWound says by how much torque draws the sliding part out further, or in, at a height: it turns
+// the housing and with it the joint on the pinion. Not ok where no wind-up is known.
+func (e *engine) slideWound(m *model, heightMM float64) (Message, bool) {
+	drive, coast := e.windUp(measure.Drive), e.windUp(measure.Coast)
+	if m.wind == nil || drive == nil || coast == nil {
+		return Message{}, false
+	}
+	defer m.wind(0)
+	to := &stand{}
+	at := func(deg float64) float64 {
+		m.wind(deg)
+		if !m.at(heightMM, to) {
+			return math.NaN()
+		}
+		return to.slide
+	}
+	m.setBest()
+	home := at(0)
+	more, less := at(drive.q.best)-home, at(-coast.q.best)-home
+	return Message{MsgSlipWound, []any{more, less}}, finite(more) && finite(less)
+}
+
 // turnsOf finds the heights at which the sliding part is furthest in and out, at the best values.
 func (e *engine) turnsOf(m *model, bump, droop float64) (turns [2]slip.Extreme, ok bool) {
-	x := make([]float64, len(m.args))
-	for i, q := range m.args {
-		x[i] = q.best
-	}
 	to := &stand{}
-	if !m.set(x) {
+	if !m.setBest() {
 		return turns, false
 	}
 	least, most, err := slip.Extremes(bump, droop, func(h float64) (float64, error) {

@@ -22,6 +22,7 @@ type swinging struct {
 	rear    travel.Point
 	parts   []joint.Axis // at the anchor
 	pitch   float64      // of the axle there
+	wound   float64      // degrees by which torque turns the axle's housing
 	front   slip.Place
 	sliding slip.Tail
 }
@@ -52,6 +53,7 @@ func (e *engine) swing(m motion, from readLine) *model {
 	out.parts = swingParts(s, n, len(m.args), base)
 	out.set = func(x []float64) bool { return s.set(m.path(x[:len(m.args)]), x[len(m.args):base], x[base:]) }
 	out.at = s.at
+	out.wind = func(deg float64) { s.wound = deg }
 	return out
 }
 
@@ -126,6 +128,7 @@ func (s *swinging) at(heightMM float64, to *stand) bool {
 	if err != nil {
 		return false
 	}
+	now.PitchDeg += s.wound
 	rear, front := sideways(now.Carry(s.rear)), s.front
 	to.slide = 0
 	if s.tail {

@@ -17,10 +17,11 @@ const (
 	MsgSlipNeeds    = "note.slip_needs"    // (mm) the stroke it takes with what must be left at both ends
 	MsgSlipExposed  = "note.slip_exposed"  // (mm) the length is fully closed; drawn out by that at ride height
 	MsgSlipTail     = "note.slip_tail"     // the length is from joint centre to joint centre
+	MsgSlipWound    = "note.slip_wound"    // (mm in drive, mm on the overrun) further out at ride height by wind-up, not counted
 	MsgWindUpWorked = "note.windup_worked" // (degrees, N·m on the axle, N·m/rad) worked out, estimated
 )
 
 var travelMessages = []string{
 	MsgSlipLonger, MsgSlipShorter, MsgSlipStroke, MsgSlipSeal, MsgPathDisputed, MsgPath, MsgEyeInFront,
-	MsgComputedFrom, MsgHeightMoved, MsgSlipExtremes, MsgSlipNeeds, MsgSlipExposed, MsgSlipTail, MsgWindUpWorked, MsgStateAssumed,
+	MsgComputedFrom, MsgHeightMoved, MsgSlipExtremes, MsgSlipNeeds, MsgSlipExposed, MsgSlipTail, MsgSlipWound, MsgWindUpWorked, MsgStateAssumed,
 }

@@ -28,6 +28,7 @@ the way that the first line names. Values are ± their 95 % bound.`,
 	"cli.column.sweep.residual": "RESIDUAL",
 	"cli.column.sweep.ripple":   "RIPPLE",
 
+	"input.travel.radius":    "bow of the path between two heights",
 	"input.travel.leaf_link": "link that stands for half a leaf spring",
 
 	"word.fixed":    "the axle does not move",
@@ -51,5 +52,6 @@ the way that the first line names. Values are ± their 95 % bound.`,
 	checks.MsgSlipExposed:  "from joint centre to joint centre, fully closed; made so, it stands drawn out by {0 mm} at ride height",
 	checks.MsgSlipTail:     "from joint centre to joint centre",
 	checks.MsgStateAssumed: "{0 point} was not stated and decides: have it stated by the maker, or from a test with the same springs",
+	checks.MsgSlipWound:    "not counted: torque winds the axle up and moves it by {0 mm} in drive, {1 mm} on the overrun (out positive), at ride height",
 	checks.MsgWindUpWorked: "wind-up worked out, an estimate: {0 deg} under {1 N·m} at the axle",
 }
