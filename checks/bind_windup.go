@@ -3,7 +3,6 @@ package checks
 import (
 	"slices"
 
-	"yokebook/checks/shaft"
 	"yokebook/checks/travel"
 	"yokebook/measure"
 )
@@ -54,40 +53,18 @@ func (e *engine) windUpWorked(of measure.Case, key string) *woundBy {
 	return &woundBy{q: out[0], note: []Message{note}}
 }
 
-// axleTorque is the torque that the housing must hold, N·m: that of the engine in its lowest gear at
-// the wheels; on the road no more than the wheels hold before they slip. Nil when the engine's or
-// the ratios are not known.
+// axleTorque is the torque that the housing must hold, N·m: the greatest on the shaft, at the wheels.
+// Nil when it is not known, or where the shaft leads to a transfer box instead of an axle.
 func (e *engine) axleTorque() *quantity {
-	engine, gear, ratio := e.bench("engine.torque_max"), e.bench("gear.lowest"), e.bench("axle.ratio")
-	if engine == nil || gear == nil || ratio == nil {
+	ratio := e.bench("axle.ratio")
+	if ratio == nil || e.build.Layout.Drives == "transfer" {
 		return nil
 	}
-	one := func(key string) *quantity {
-		if q := e.bench(key); q != nil {
-			return q
-		}
-		return exact(1)
+	onShaft := e.torqueCase().q
+	if onShaft == nil {
+		return nil
 	}
-	args := []*quantity{engine, gear, ratio, one("transfer.low"), one("converter.ratio")}
-	mass, friction, radius := e.bench("rear_axle.mass"), e.bench("tyre.friction"), e.rollingRadius()
-	if e.build.Layout.PinionInFront() {
-		mass = e.bench("front_axle.mass")
-	}
-	road := e.build.Layout.Use != "offroad" && mass != nil && friction != nil && radius != nil
-	name := "axle torque"
-	if road {
-		name = "axle torque on the road"
-		args = append(args, mass, friction, radius)
-	}
-	return e.combine(name, 1, func(x, out []float64) {
-		nm, err := shaft.LowGearTorque(shaft.LowGear{EngineNm: x[0], NetShare: 1, Gear: x[1], GearShare: 1,
-			Converter: x[4], Transfer: x[3], TransferEff: 1})
-		out[0] = orNone(nm, err) * x[2]
-		if road {
-			const gravity = 9.80665
-			out[0] = min(out[0], float64(x[6]*x[5])*gravity*x[7]/1000)
-		}
-	}, args...)[0]
+	return e.combine("axle torque", 1, func(x, out []float64) { out[0] = float64(x[0] * x[1]) }, onShaft, ratio)[0]
 }
 
 // restsOnWindUp reports whether a number of a wound-up line rests on the wind-up at all.

@@ -220,6 +220,8 @@ func TestWindUpIsWorkedOutFromSpringsAndTorque(t *testing.T) {
 	s.inPlan()
 	s.tape()
 	s.slopes(measure.RideKerb, "3", "5.6", "2.4", with("exact"))
+	s.picked("torque.net_share", "1")
+	s.picked("torque.manual_share", "1")
 	s.mm(measure.RideKerb, map[string]float64{"spring.front_half": 600, "spring.rear_half": 600})
 	for p, v := range map[string]string{"spring.rate": "25.000", "engine.torque_max": "200.00", "gear.lowest": "3.7500", "axle.ratio": "4.0000"} {
 		s.read(p, v, measure.OffBench, basis(measure.Stated))
