@@ -170,9 +170,8 @@ func (e *engine) workingAngle(j int, worst bool) answer {
 			}
 		}
 	}
-	if len(list) == 0 {
-		a.missing = e.atJoint(e.lineOf(measure.RideKerb), j).missing
-		return a
+	if len(list) == 0 { // no state was read; slopes that are stated hold in every one
+		return e.atJoint(e.lineOf(measure.RideKerb), j)
 	}
 	a.q = e.combine("most", 1, func(x, out []float64) { out[0] = slices.Max(x) }, list...)[0]
 	return a

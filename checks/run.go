@@ -21,10 +21,16 @@ type Result struct {
 // the same to the last bit whatever it is. b is not changed.
 func Run(b *measure.Build, prev *Result) *Result {
 	e := newEngine(b, prev)
+	return &Result{Findings: e.findings(nil), memo: e.memo}
+}
+
+// findings makes those of the checks that only picks; nil picks all.
+func (e *engine) findings(only func(check string) bool) []Finding {
 	var all, chance []Finding
 	for i := range Table {
 		c := &Table[i]
 		switch {
+		case only != nil && !only(c.Key):
 		case c.Key == "build.chance": // speaks last, stands first
 		case c.whole != nil:
 			all = append(all, sorted(c.whole(e, c))...)
@@ -33,27 +39,38 @@ func Run(b *measure.Build, prev *Result) *Result {
 		}
 	}
 	e.markUntouched(all)
-	chance = e.buildChance(&Table[0])
-	return &Result{Findings: append(chance, all...), memo: e.memo}
+	if c := &Table[0]; only == nil || only(c.Key) {
+		chance = e.buildChance(c)
+	}
+	return tidy(append(chance, all...))
 }
 
 // newEngine gathers what counts of a build and lays its lines.
 func newEngine(b *measure.Build, prev *Result) *engine {
-	e := &engine{build: b, memo: newMemo()}
+	e := emptyEngine(b)
 	if prev != nil {
 		e.prev = prev.memo
 	}
-	for i, standing := range b.Standings(document.Hash) {
+	e.gather()
+	return e
+}
+
+func emptyEngine(b *measure.Build) *engine {
+	return &engine{build: b, memo: newMemo(), taken: map[place]*taken{}}
+}
+
+// gather sorts out the readings that count and lays the lines.
+func (e *engine) gather() {
+	for i, standing := range e.build.Standings(document.Hash) {
 		switch standing {
 		case measure.Current:
-			e.readings = append(e.readings, b.Readings[i])
+			e.readings = append(e.readings, e.build.Readings[i])
 		case measure.Disputed:
-			e.disputed = append(e.disputed, b.Readings[i])
+			e.disputed = append(e.disputed, e.build.Readings[i])
 		}
 	}
 	slices.SortStableFunc(e.readings, func(a, b measure.Reading) int { return strings.Compare(string(a.ID), string(b.ID)) })
 	e.layLines()
-	return e
 }
 
 // markUntouched marks what waits for readings none of which was taken yet, so that a list can show
@@ -227,7 +244,7 @@ func (e *engine) judge(f *Finding, c *Check, a answer, ln *line) {
 		f.Verdict, f.Missing, f.Advice = Waiting, a.missing, Message{Key: MsgTakeMissing}
 		return
 	case a.q.bad, a.against != nil && a.against.bad:
-		if !a.q.bad {
+		if a.against != nil && a.against.bad {
 			f.Limit = nil // what it would be judged by is no number
 		}
 		f.Verdict, f.Advice = Waiting, Message{Key: MsgNoNumber}
