@@ -32,7 +32,7 @@ type question struct {
 
 // ask builds a page of big answers.
 func (s *Screen) ask(q question) page {
-	title := part.NewText(q.title, 17, 28, part.Plain).Bold()
+	title := part.NewText(q.title, 14, 28, part.Plain).Bold()
 	lay := &arrange.Ask{Title: title, Picture: q.picture, Field: q.field}
 	objects := []fyne.CanvasObject{title}
 	note, ink := q.note, part.Plain

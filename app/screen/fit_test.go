@@ -7,6 +7,9 @@ import (
 	"fyne.io/fyne/v2"
 
 	"yokebook/app/screen/part"
+	"yokebook/app/screen/take"
+	"yokebook/measure"
+	"yokebook/measure/route"
 )
 
 // Keys are at least so large and so far apart, in units of 1/160 inch:
@@ -38,6 +41,29 @@ func TestEveryPageFits(t *testing.T) {
 					t.Errorf("%s needs %v", page, min)
 				}
 			})
+		})
+	}
+}
+
+// Every point of the table has its question, its picture and its answers whole on every glass.
+func TestEveryPointFits(t *testing.T) {
+	for _, l := range least {
+		t.Run(fmt.Sprintf("%.0fx%.0f", l.size.Width, l.size.Height), func(t *testing.T) {
+			d := openDesk(t, l.size, false)
+			d.newBuild("Invented estate")
+			for _, p := range measure.Points {
+				d.s.take.Go(route.Stop{Point: p, State: measure.OffBench, Taken: 12})
+				if d.s.take.Page() == take.Caution {
+					d.s.take.Heeded()
+				}
+				d.s.show()
+				checkKeys(t, d, p.Key, l.key, l.gap)
+				checkTexts(t, d, p.Key)
+				if p.Sense != measure.Unsigned {
+					d.tap("key.8", "key.8", "keep")
+					checkTexts(t, d, p.Key+" side")
+				}
+			}
 		})
 	}
 }

@@ -3,6 +3,7 @@ package screen
 import (
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -35,7 +36,7 @@ func (s *Screen) keypad() page {
 		name, asked = s.lang.Say("screen.height.name"), s.lang.Say("screen.type_height")
 		lay.More = part.NewWordKey("back", part.Standing, s.lang.Say("screen.back"), func() { s.goBack() })
 	}
-	words := part.NewText(asked, 15, 24, part.Plain).Bold()
+	words := part.NewText(asked, 12, 24, part.Plain).Bold()
 	lay.Question = words
 	number := part.NewText("", 22, 52, part.Plain).Bold()
 	number.Align = fyne.TextAlignTrailing
@@ -90,7 +91,10 @@ func (s *Screen) shown() string {
 	return text + " " + unit
 }
 
-// stopWords names the stop and says where it is on the route.
+// longName is the longest name that leaves room for a second line below it.
+const longName = 22
+
+// stopWords names the stop and, where the name leaves room, says where it is on the route.
 func (s *Screen) stopWords(name string) fyne.CanvasObject {
 	at, of := s.take.Place()
 	below := ""
@@ -103,6 +107,9 @@ func (s *Screen) stopWords(name string) fyne.CanvasObject {
 		below = s.lang.Say("screen.place", at, of)
 	}
 	heading := part.NewText(name, 11, 18, part.Plain).Bold()
+	if utf8.RuneCountInString(name) > longName {
+		return heading
+	}
 	return container.New(halves{}, heading, part.NewText(below, 10, 15, part.Quiet))
 }
 

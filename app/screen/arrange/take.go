@@ -88,7 +88,7 @@ func (t *Take) bottom(x, y, w, h float32, s Sizes, key float32) {
 func (t *Take) middle(x, y, w, h float32) {
 	const gap = 6
 	display := clamp(h*0.26, 46, 80)
-	question := clamp(h*0.26, 46, 100)
+	question := clamp(h*0.29, 50, 100)
 	picture := h - display - question - 2*gap
 	place(t.Picture, x, y, w, picture)
 	place(t.Question, x, y+picture+gap, w, question)
