@@ -16,10 +16,13 @@ type engine struct {
 	prev     *memo
 	lines    []*line
 	holds    []judgedFinding
+	taken    map[place]*taken            // what take found
 	heights  map[measure.State]*quantity // of the hub, once asked for
 	moves    *motion                     // how the axle moves, once asked for
 	drawn    *model                      // the line drawn through readings, once made
 	stroke   *stroke                     // of the sliding part, once worked out
+	wound    map[measure.Case]*woundBy   // wind-up of a case, once asked for
+	lean     bool                        // no draws: see Glance
 }
 
 // memo keeps work by signature, so that a run after one new reading only computes what it touches.
@@ -80,26 +83,33 @@ func (e *engine) number(best float64, terms []term, from origin) *quantity {
 	if q, ok := e.recall(sig); ok {
 		return q[0]
 	}
-	q := &quantity{best: best, from: from, sig: sig, bad: !finite(best)}
+	q := &quantity{best: best, from: from, sig: sig, bad: !finite(best), lean: e.lean}
 	for _, t := range terms {
 		if t.scale == 0 {
 			continue
 		}
-		col := e.column(t.cause)
-		if q.draws == nil {
-			q.draws = make([]float64, uncertain.N)
-			for k := range q.draws {
-				q.draws[k] = best
-			}
-		}
-		for k, u := range col {
-			q.draws[k] += float64(t.scale * u)
+		if !e.lean {
+			e.draw(q, t)
 		}
 		step := float64(t.scale * t.cause.shape.Std())
 		q.shifts = append(q.shifts, shift{t.cause, best + step, best - step})
 	}
 	e.memo.quantities[sig] = []*quantity{q}
 	return q
+}
+
+// draw adds the draws of one term to those of q.
+func (e *engine) draw(q *quantity, t term) {
+	col := e.column(t.cause)
+	if q.draws == nil {
+		q.draws = make([]float64, uncertain.N)
+		for k := range q.draws {
+			q.draws[k] = q.best
+		}
+	}
+	for k, u := range col {
+		q.draws[k] += float64(t.scale * u)
+	}
 }
 
 // gather adds up the terms of one cause, in the order in which causes first appear.
@@ -147,14 +157,26 @@ func (e *engine) combineEach(name string, uses [][]int, f func(x, out []float64)
 		x[i] = a.best
 	}
 	f(x, y)
-	block := make([]float64, outs*uncertain.N)
 	for o := range result {
-		result[o] = &quantity{best: y[o], bad: !finite(y[o])}
+		result[o] = &quantity{best: y[o], bad: !finite(y[o]), lean: e.lean}
 		for _, i := range uses[o] {
 			result[o].from = result[o].from.join(args[i].from)
 		}
 		result[o].sig = signature("output", []float64{float64(o)}, sig)
-		result[o].draws = block[o*uncertain.N : (o+1)*uncertain.N]
+	}
+	if !e.lean {
+		drawAll(result, f, args, x, y)
+	}
+	e.shift(result, f, args, x, y)
+	e.memo.quantities[sig] = result
+	return result
+}
+
+// drawAll computes every draw.
+func drawAll(result []*quantity, f func(x, out []float64), args []*quantity, x, y []float64) {
+	block := make([]float64, len(result)*uncertain.N)
+	for o, q := range result {
+		q.draws = block[o*uncertain.N : (o+1)*uncertain.N]
 	}
 	for k := 0; k < uncertain.N; k++ {
 		for i, a := range args {
@@ -166,9 +188,6 @@ func (e *engine) combineEach(name string, uses [][]int, f func(x, out []float64)
 			q.bad = q.bad || !finite(y[o])
 		}
 	}
-	e.shift(result, f, args, x, y)
-	e.memo.quantities[sig] = result
-	return result
 }
 
 func (e *engine) shift(result []*quantity, f func(x, out []float64), args []*quantity, x, y []float64) {

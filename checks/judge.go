@@ -45,25 +45,32 @@ const rounding = 1e-9
 // meets says for each draw whether the limit is met; a tie meets it. against stands in for the
 // limit's value where that was itself read.
 func meets(q *quantity, l *Limit, against *quantity) []bool {
+	if q.lean || against != nil && against.lean {
+		return glanced(q, l, against)
+	}
 	pass := make([]bool, drawCount)
 	for k := range pass {
 		v, edge := q.at(k), l.Value
 		if against != nil {
 			edge = against.at(k)
 		}
-		near := float64(rounding * math.Abs(edge))
-		switch l.Sense {
-		case "min":
-			pass[k] = v >= edge-near
-		case "between":
-			pass[k] = v >= edge-near && v <= *l.Upper+near
-		case "equal":
-			pass[k] = math.Abs(v-edge) <= near
-		default:
-			pass[k] = v <= edge+near
-		}
+		pass[k] = l.holds(v, edge)
 	}
 	return pass
+}
+
+// holds reports whether a number meets a limit whose value stands at edge.
+func (l *Limit) holds(v, edge float64) bool {
+	near := float64(rounding * math.Abs(edge))
+	switch l.Sense {
+	case "min":
+		return v >= edge-near
+	case "between":
+		return v >= edge-near && v <= *l.Upper+near
+	case "equal":
+		return math.Abs(v-edge) <= near
+	}
+	return v <= edge+near
 }
 
 // chanceOf is the share of draws that pass.

@@ -48,9 +48,11 @@ type quantity struct {
 	from   origin
 	sig    [16]byte // same signature, same quantity to the last bit
 	bad    bool     // some draw is not a finite number
+	lean   bool     // made for a glance: it has no draws, and its causes say how far it goes
 
 	once      sync.Once
 	low, high float64
+	sigma     *float64 // of a lean quantity, once asked for
 }
 
 // origin is what a quantity rests on; all lists are sorted.
@@ -77,7 +79,11 @@ func union[T ~string](a, b []T) []T {
 func (q *quantity) interval() (low, high float64) {
 	q.once.Do(func() {
 		q.low, q.high = q.best, q.best
-		if q.draws != nil {
+		switch {
+		case q.lean:
+			half := float64(oneSided * q.std())
+			q.low, q.high = q.best-half, q.best+half
+		case q.draws != nil:
 			q.low, q.high = uncertain.Interval(q.draws, q.best)
 		}
 	})
@@ -85,10 +91,13 @@ func (q *quantity) interval() (low, high float64) {
 }
 
 func (q *quantity) at(k int) float64 {
-	if q.draws == nil {
-		return q.best
+	switch {
+	case q.draws != nil:
+		return q.draws[k]
+	case q.lean:
+		return q.best + float64(q.std()*bell()[k])
 	}
-	return q.draws[k]
+	return q.best
 }
 
 // shifted returns the value with cause c up and down; the best value where c plays no part.

@@ -112,11 +112,13 @@ func fill(list []float64, with float64) {
 	}
 }
 
+// oneSided is how many standard deviations from a normal's middle its 95 % point lies.
+const oneSided = 1.6448536269514722
+
 // spread computes many numbers at the best values and with each cause one standard deviation up and
 // down, and takes them as normal: value ± 1.645 standard deviations hold the 5 % and 95 % points.
 // What is not a number at the best values is nil.
 func (e *engine) spread(outs int, f func(x, y []float64), args []*quantity) []*Span {
-	const oneSided = 1.6448536269514722
 	x, best := make([]float64, len(args)), make([]float64, outs)
 	up, down, square := make([]float64, outs), make([]float64, outs), make([]float64, outs)
 	for i, a := range args {

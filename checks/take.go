@@ -27,10 +27,16 @@ var fallback = []measure.Ride{measure.AtRide, measure.Droop, measure.Bump}
 // take returns what is known of a point in a state: as read, else worked out from other readings;
 // nil where neither is there.
 func (e *engine) take(key string, state measure.State) *taken {
-	if t := e.takeRead(key, state); t != nil {
+	at := place{key, state}
+	if t, known := e.taken[at]; known {
 		return t
 	}
-	return e.derive(key, state)
+	t := e.takeRead(key, state)
+	if t == nil {
+		t = e.derive(key, state)
+	}
+	e.taken[at] = t
+	return t
 }
 
 // takeRead returns what was read of a point in a state, nil when nothing was.
