@@ -1,11 +1,14 @@
 package cli
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io"
+	"os"
 	"regexp"
 	"strings"
+	"time"
 
 	"github.com/spf13/cobra"
 
@@ -18,12 +21,15 @@ type Program struct {
 	Language *words.Language
 	Sources  logbook.Sources
 	Home     func() (string, error) // the folder of this device's store
+	// Wait waits before a server is asked again; nil: for real.
+	Wait     func(ctx context.Context, d time.Duration) error
+	In       io.Reader
 	Out, Err io.Writer
 }
 
 // Run does what the arguments say, for the real world, and returns the exit code.
 func Run(args []string, out, err io.Writer) int {
-	p := Program{Language: words.English, Sources: logbook.System(), Home: logbook.Home, Out: out, Err: err}
+	p := Program{Language: words.English, Sources: logbook.System(), Home: logbook.Home, In: os.Stdin, Out: out, Err: err}
 	return p.Run(args)
 }
 
@@ -64,7 +70,7 @@ func (p Program) root() *cobra.Command {
 	root.SetErr(p.Err)
 	root.SetFlagErrorFunc(flagError)
 	root.SetHelpCommand(p.help())
-	root.AddCommand(p.check(), p.add(), p.strike(), p.sweep(), p.merge(), p.points(), p.limits(), p.schema(), p.builds(), p.export(), p.importing(),
+	root.AddCommand(p.check(), p.add(), p.strike(), p.sweep(), p.merge(), p.points(), p.limits(), p.schema(), p.builds(), p.export(), p.importing(), p.sync(),
 		p.completion())
 	return root
 }

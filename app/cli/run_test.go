@@ -2,6 +2,7 @@ package cli
 
 import (
 	"bytes"
+	"context"
 	"flag"
 	"fmt"
 	"os"
@@ -22,9 +23,14 @@ type desk struct {
 	t    *testing.T
 	dir  string
 	made int
+	in   string // what the input holds
+
+	device measure.ID
 }
 
-func newDesk(t *testing.T) *desk { return &desk{t: t, dir: t.TempDir()} }
+func newDesk(t *testing.T) *desk {
+	return &desk{t: t, dir: t.TempDir(), device: "019ab3ee-0000-7000-8000-000000000001"}
+}
 
 // path names a file on the desk.
 func (d *desk) path(name string) string { return filepath.Join(d.dir, name) }
@@ -57,9 +63,11 @@ func (d *desk) program(out, err *bytes.Buffer) Program {
 				d.made++
 				return measure.ID(fmt.Sprintf("019ab3f1-0000-7000-8000-%012x", d.made))
 			},
-			Device: "019ab3ee-0000-7000-8000-000000000001",
+			Device: d.device,
 		},
 		Home: func() (string, error) { return d.path("home"), nil },
+		Wait: func(ctx context.Context, _ time.Duration) error { return ctx.Err() },
+		In:   strings.NewReader(d.in),
 		Out:  out, Err: err,
 	}
 }

@@ -19,6 +19,7 @@ func english() *Language {
 		enHelp,
 		enCLI,
 		enStore,
+		enSync,
 		enScreen,
 	)
 	l.native = true

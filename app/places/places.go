@@ -1,0 +1,222 @@
+package places
+
+import (
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"time"
+
+	"github.com/gofrs/flock"
+
+	"yokebook/app/logbook"
+	"yokebook/measure/store"
+	buildsync "yokebook/sync"
+	"yokebook/sync/place"
+)
+
+// ErrBusy: another pass is at work on this device.
+var ErrBusy = errors.New("another sync is at work on this device; let it end first")
+
+const placesFormat = "yokebook-places/1"
+
+// Places are the places of one device.
+type Places struct {
+	dir string
+	now func() time.Time
+	// Wait waits before a server is asked again; nil: for real.
+	Wait func(ctx context.Context, d time.Duration) error
+}
+
+// Place is one place that this device has synced with.
+type Place struct {
+	Address string    `json:"address"` // path of a folder, or address of a server
+	Last    time.Time `json:"last"`    // end of the last pass that reached it; zero: none yet
+	OK      bool      `json:"ok"`      // that pass left every build the same here and there
+	Fault   string    `json:"fault"`   // what did not work the last time; empty when all did
+}
+
+type placesFile struct {
+	Format string  `json:"format"`
+	Places []Place `json:"places"`
+}
+
+// Open returns the places that are kept in a folder, which need not be there yet.
+func Open(dir string, now func() time.Time) *Places { return &Places{dir: dir, now: now} }
+
+// List lists the places, sorted by address.
+func (p *Places) List() ([]Place, error) {
+	var f placesFile
+	if err := load(p.listPath(), &f); err != nil {
+		return nil, err
+	}
+	slices.SortFunc(f.Places, func(a, b Place) int { return strings.Compare(a.Address, b.Address) })
+	return f.Places, nil
+}
+
+func (p *Places) listPath() string { return filepath.Join(p.dir, "places.json") }
+
+// Options say how a pass goes.
+type Options struct {
+	All      bool                 // read everything again, whatever is remembered
+	Progress func(buildsync.Step) // told how far it has come; may be nil
+	Through  func(work func())    // see logbook.Shelf.Builds
+}
+
+// IsServer reports an address that is no folder.
+func IsServer(address string) bool {
+	return strings.HasPrefix(address, "https://") || strings.HasPrefix(address, "http://")
+}
+
+// Sync does one pass over a place and notes how it went. The report is good as far as it goes when
+// Sync errs. It errs with ErrBusy when another pass is at work, with store.ErrWrite when this device's
+// disk does not take what is to be remembered; otherwise the place failed.
+func (p *Places) Sync(ctx context.Context, shelf *logbook.Shelf, address string, o Options) (buildsync.Report, error) {
+	unlock, err := p.lock()
+	if err != nil {
+		return buildsync.Report{}, err
+	}
+	defer unlock()
+	at, closePlace, err := p.open(address)
+	if err != nil {
+		return buildsync.Report{}, err
+	}
+	defer closePlace()
+	memory := p.recall(at.Name())
+	pass := buildsync.Pass{Place: at, Builds: shelf.Builds(o.Through), Device: shelf.Device(), Now: p.now, Wait: p.Wait,
+		All: o.All, Progress: o.Progress}
+	report, err := pass.Run(ctx, memory)
+	if noteErr := p.note(at.Name(), memory, report, err); err == nil {
+		err = noteErr
+	}
+	return report, err
+}
+
+// lock keeps two passes from writing this device's files at the same time.
+func (p *Places) lock() (unlock func(), err error) {
+	if err := os.MkdirAll(p.dir, 0o755); err != nil {
+		return nil, fmt.Errorf("places: %w: %w", store.ErrWrite, err)
+	}
+	l := flock.New(filepath.Join(p.dir, "sync.lock"))
+	ok, err := l.TryLock()
+	if err != nil {
+		return nil, fmt.Errorf("places: %w: %w", store.ErrWrite, err)
+	}
+	if !ok {
+		return nil, ErrBusy
+	}
+	return func() { _ = l.Unlock() }, nil
+}
+
+// open opens a place by its address.
+func (p *Places) open(address string) (place.Place, func(), error) {
+	if !IsServer(address) {
+		path, err := filepath.Abs(address)
+		if err != nil {
+			return nil, nil, fmt.Errorf("%s: %w", address, err)
+		}
+		f, err := place.OpenFolder(path)
+		if err != nil {
+			return nil, nil, err
+		}
+		return f, func() { _ = f.Close() }, nil
+	}
+	u, err := place.Address(address)
+	if err != nil {
+		return nil, nil, err
+	}
+	access, err := p.access(u.String())
+	if err != nil {
+		return nil, nil, err
+	}
+	access.Wait = p.Wait
+	w, err := place.OpenWebDAV(u.String(), access)
+	if err != nil {
+		return nil, nil, err
+	}
+	return w, func() { _ = w.Close() }, nil
+}
+
+// recall loads what is remembered of a place. Whatever is wrong with it only costs reading.
+func (p *Places) recall(name string) *buildsync.Memory {
+	data, err := os.ReadFile(p.memoryPath(name))
+	if err != nil {
+		return buildsync.NewMemory()
+	}
+	return buildsync.ParseMemory(data)
+}
+
+func (p *Places) memoryPath(name string) string {
+	sum := sha256.Sum256([]byte(name))
+	return filepath.Join(p.dir, "places", hex.EncodeToString(sum[:8])+".json")
+}
+
+// note keeps what is remembered, and how the pass went.
+func (p *Places) note(name string, m *buildsync.Memory, r buildsync.Report, failed error) error {
+	data, err := m.Bytes()
+	if err != nil {
+		return fmt.Errorf("places: %w", err)
+	}
+	if err := write(p.memoryPath(name), data); err != nil {
+		return err
+	}
+	all, err := p.List()
+	if err != nil {
+		return err
+	}
+	i := slices.IndexFunc(all, func(x Place) bool { return x.Address == name })
+	if i < 0 {
+		i = len(all)
+		all = append(all, Place{Address: name})
+	}
+	x := &all[i]
+	x.OK, x.Fault = failed == nil && r.OK(), ""
+	switch {
+	case failed != nil:
+		x.Fault = failed.Error()
+	case !r.OK():
+		x.Fault = r.Faults[0].Line
+	}
+	if failed == nil {
+		x.Last = p.now().UTC()
+	}
+	return save(p.listPath(), placesFile{placesFormat, all})
+}
+
+// Forget takes a place off the list, with what is remembered of it and what lets us in. What lies
+// there is not touched.
+func (p *Places) Forget(address string) error {
+	if u, err := place.Address(address); err == nil {
+		address = u.String()
+	} else if path, err := filepath.Abs(address); err == nil {
+		address = path
+	}
+	all, err := p.List()
+	if err != nil {
+		return err
+	}
+	kept := slices.DeleteFunc(slices.Clone(all), func(x Place) bool { return x.Address == address })
+	secrets, err := p.secrets()
+	if err != nil {
+		return err
+	}
+	left := slices.DeleteFunc(slices.Clone(secrets.Servers), func(s secret) bool { return s.Address == address })
+	if len(kept) == len(all) && len(left) == len(secrets.Servers) {
+		return fmt.Errorf("%s is none of this device's places", address)
+	}
+	if len(left) < len(secrets.Servers) {
+		secrets.Servers = left
+		if err := save(p.secretsPath(), secrets); err != nil {
+			return err
+		}
+	}
+	if err := os.Remove(p.memoryPath(address)); err != nil && !errors.Is(err, os.ErrNotExist) {
+		return fmt.Errorf("places: %w: %w", store.ErrWrite, err)
+	}
+	return save(p.listPath(), placesFile{placesFormat, kept})
+}

@@ -1,0 +1,31 @@
+package words
+
+// enSync: what sync and serve say. A build is called synced only after it was read back.
+var enSync = table{
+	"cli.sync.build":     "synced: {0} ({1}): readings here {2}, there {3}",
+	"cli.sync.not":       "NOT SYNCED: {0} ({1}): readings here {2}, there {3}",
+	"cli.sync.moved":     "    records (of them readings) that came in: {0}, that went out: {1}",
+	"cli.sync.last":      "    last record: {0}, by {1}",
+	"cli.sync.self":      "this device",
+	"cli.sync.conflicts": "    to look at in the build: {0}",
+	"cli.sync.arriving":  "not whole yet, left alone until the next time: {0}",
+	"cli.sync.refused":   "refused, left as it is: {0}",
+	"cli.sync.here":      "not on this device: {0}",
+	"cli.sync.there":     "not written there: {0}",
+	"cli.sync.copy":      "a copy under another name, its records are taken in; you may remove it: {0}",
+	"cli.synced":         "{0} of {1} builds synced with {2}; files read: {3}, unchanged and not read: {4}, written: {5}",
+	"cli.forgotten":      "{0} is no longer one of this device's places; what lies there is as it was",
+
+	"help.sync": "bring this device's builds and a place to the same state",
+	"help.sync.long": `Brings this device's builds and a place to the same state. PLACE is a folder (a stick, a share, the folder of
+any file-sync program) or the https:// address of a WebDAV folder. Files of builds are found by content, whatever they
+are called; only this device's own file of each build is written, and it is read back before a build counts as synced.
+Nothing is ever lost or overwritten, in whatever order files travel. A user name, password and fingerprint that are
+given once are kept in a file that only you can read. Exit code 1: a place failed, or a file needs a look.`,
+
+	"help.flag.all":      "read every file again, also those that seem unchanged",
+	"help.flag.user":     "user name on the server",
+	"help.flag.password": "read the password from the first line of the input",
+	"help.flag.pin":      "fingerprint of the server's key, for one that nobody vouches for",
+	"help.flag.forget":   "take the place off this device's list, with its password; nothing there is touched",
+}
