@@ -24,7 +24,7 @@ var engineRows = []Check{
 func endPoints() []string {
 	var all []string
 	for _, part := range []string{"front_end", "front_mate", "rear_end", "rear_mate"} {
-		for _, d := range []string{"bolts", "bolt_circle", "bolt_chord", "bolt_chord_2", "pilot", "pilot_kind", "cap_dia", "cap_span", "clip"} {
+		for _, d := range []string{"bolts", "bolt_circle", "bolt_chord", "bolt_chord_2", "pilot", "pilot_kind", "pilot_depth", "cap_dia", "cap_span", "clip"} {
 			all = append(all, part+"."+d)
 		}
 	}
@@ -181,9 +181,30 @@ func (e *engine) flangeMatch(c *Check) []Finding {
 		m.circle(a, b)
 		m.same(a, b, ".pilot_kind", false, MsgPilotsAlike)
 		m.size(a, b, ".pilot", "match.pilot")
+		m.seated(a, b)
 		out = append(out, m.finding(Finding{Check: c.Key, Subject: end + "_end", Unit: c.Unit}, Message{Key: MsgAdapterFlange}))
 	}
 	return out
+}
+
+// seated demands that the standing pilot is no higher than the recess is deep, where both were read:
+// else the faces never meet.
+func (m *matching) seated(a, b string) {
+	kind := m.e.bench(a + ".pilot_kind")
+	if kind == nil {
+		return
+	}
+	male, female := a, b
+	if kind.best == 0 {
+		male, female = b, a
+	}
+	high, deep := m.e.bench(male+".pilot_depth"), m.e.bench(female+".pilot_depth")
+	if high == nil || deep == nil {
+		return
+	}
+	over := m.e.combine("over", 1, func(v, out []float64) { out[0] = v[0] - v[1] }, high, deep)[0]
+	m.list = append(m.list, demand{pass: meets(over, &Limit{Sense: "max"}, nil), q: over, from: over.from,
+		says: Message{MsgPilotBottoms, []any{male + ".pilot_depth", female + ".pilot_depth", over.best}}})
 }
 
 func (e *engine) flywheelMatch(c *Check) []Finding {

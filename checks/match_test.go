@@ -62,6 +62,17 @@ func TestFlangeAgainstItsMate(t *testing.T) {
 	}
 }
 
+// A pilot higher than its recess is deep keeps the faces apart, though every size agrees.
+func TestPilotHigherThanItsRecess(t *testing.T) {
+	for depth, want := range map[string]checks.Verdict{"4.00": checks.Clear, "2.50": checks.Out, "3.00": checks.Unsure} {
+		s := flanged(t)
+		s.bare("front_end.pilot_depth", "3.00", "front_mate.pilot_depth", depth)
+		if f := s.says("flange.match|front_end|bench", want); has(f.Notes, checks.MsgPilotBottoms) != (want == checks.Out) {
+			t.Errorf("recess %s deep: notes %v", depth, f.Notes)
+		}
+	}
+}
+
 // A circle can come from chords: a square of 56.57 mm has its corners on 80.00 mm, a rectangle of
 // 64 × 48 likewise (3-4-5).
 func TestCircleFromChords(t *testing.T) {

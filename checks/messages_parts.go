@@ -36,6 +36,7 @@ const (
 	MsgCountsDiffer    = "note.counts_differ"     // (point, point, count, count)
 	MsgSizesDiffer     = "note.sizes_differ"      // (point, point, mm apart, mm allowed)
 	MsgPilotsAlike     = "note.pilots_alike"      // (point, point, kind, kind) both male or both female
+	MsgPilotBottoms    = "note.pilot_bottoms"     // (point, point, mm) the pilot is higher than its recess is deep
 	MsgOffset          = "note.offset"            // (mm) the axes lie that far apart: half the needle's way
 	MsgOwnWeightOnly   = "note.own_weight_only"   // weighed without load: the load comes on top
 	MsgStaticAndTorque = "note.static_and_torque" // standing and at full torque only, no bumps
@@ -50,6 +51,6 @@ var partMessages = []string{
 	MsgOtherJointSize, MsgOwnFlywheel, MsgTrueFace, MsgMoveDowels, MsgPutRight, MsgAxleOverloaded, MsgStrongerMount,
 	MsgOutsideMounts, MsgStrongerSling, MsgTooFlat, MsgLookAtBoth, MsgSteelTaken, MsgEndsLeftOut, MsgDwellRoad,
 	MsgTorqueLesser, MsgTorqueOffroad, MsgTorqueNoGrip, MsgTwistNoVerdict, MsgBalanceGrade, MsgCoupleForce,
-	MsgLifeFullSpeed, MsgNearestState, MsgCountsDiffer, MsgSizesDiffer, MsgPilotsAlike, MsgOffset, MsgOwnWeightOnly,
+	MsgLifeFullSpeed, MsgNearestState, MsgCountsDiffer, MsgSizesDiffer, MsgPilotsAlike, MsgPilotBottoms, MsgOffset, MsgOwnWeightOnly,
 	MsgStaticAndTorque, MsgMountPulled, MsgNoLiftPlan, MsgStiffLegs, MsgReadAndDerived,
 }
