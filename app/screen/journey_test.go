@@ -133,6 +133,14 @@ func TestUnitSwitch(t *testing.T) {
 	d.read("47.5", "").sees("KEPT 47.5 in")
 }
 
+func TestAnImpossibleValueIsRefusedInWords(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.goTo("gearbox.slope.droop/none").tap("bring.done", "caution.ok")
+	d.read("94", "yes").sees("This was not kept", "Gearbox slope 94 deg is beyond ±90")
+	d.tap("doubt.again").sees("94°").tap("key.erase", "key.erase").read("9.4", "yes").sees("KEPT 9.4°")
+}
+
 // What a person says is on the shelf when the window opens again; work goes on where it was.
 func TestOpenedAgain(t *testing.T) {
 	dir := t.TempDir()

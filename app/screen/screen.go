@@ -149,7 +149,12 @@ func (s *Screen) failure() string {
 	case err == take.ErrNothingTyped:
 		return s.lang.Say("screen.type_first")
 	}
-	return sentence(strings.TrimPrefix(err.Error(), "value: "))
+	text := strings.TrimPrefix(err.Error(), "value: ")
+	if s.take != nil {
+		key := s.take.Stop().Point.Key
+		text = strings.ReplaceAll(text, key, s.lang.Point(key))
+	}
+	return sentence(text)
 }
 
 // sentence starts a text with a capital.
