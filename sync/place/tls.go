@@ -94,9 +94,9 @@ func tlsConfig(pin *Pin) *tls.Config {
 	}
 }
 
-// newClient makes a client that waits for nobody for ever and goes nowhere by itself: an answer that
+// Client makes a client that waits for nobody for ever and goes nowhere by itself: an answer that
 // sends us on is shown to a person, so that a password never reaches another host.
-func newClient(pin *Pin) *http.Client {
+func Client(pin *Pin) *http.Client {
 	dialer := &net.Dialer{Timeout: 10 * time.Second}
 	return &http.Client{
 		CheckRedirect: func(*http.Request, []*http.Request) error { return http.ErrUseLastResponse },

@@ -37,7 +37,7 @@ func OpenWebDAV(address string, access Access) (*WebDAV, error) {
 	if access.Wait == nil {
 		access.Wait = wait
 	}
-	return &WebDAV{base: *u, access: access, client: newClient(access.Pin)}, nil
+	return &WebDAV{base: *u, access: access, client: Client(access.Pin)}, nil
 }
 
 // Address checks the address of a WebDAV folder and brings it into one form. User, password, query

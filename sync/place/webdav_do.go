@@ -51,7 +51,8 @@ func (w *WebDAV) once(ctx context.Context, q request, read func(*http.Response) 
 	}
 	answer, err := w.client.Do(r)
 	if err != nil {
-		return w.unreached(err)
+		line := Unreached(w.Name(), err)
+		return !final(line), 0, line
 	}
 	defer answer.Body.Close()
 	if answer.StatusCode/100 != 2 {
@@ -118,19 +119,27 @@ func elsewhere(r *http.Response) string {
 	return fmt.Sprintf("%.200q", (&url.URL{Scheme: u.Scheme, Host: u.Host, Path: u.Path}).String())
 }
 
-// unreached says why no answer came. A server with another key is never asked twice.
-func (w *WebDAV) unreached(err error) (again bool, after time.Duration, line error) {
-	if doubt := distrust(w.Name(), err); doubt != nil {
-		return false, 0, doubt
+// Unreached says in a line why no answer came from an address: context.Canceled, *UnknownServer and
+// *OtherServer are told apart, all else may be better later.
+func Unreached(address string, err error) error {
+	if doubt := distrust(address, err); doubt != nil {
+		return doubt
 	}
 	var timeout net.Error
 	switch {
 	case errors.Is(err, context.Canceled):
-		return false, 0, fmt.Errorf("%s: %w", w.Name(), context.Canceled)
+		return fmt.Errorf("%s: %w", address, context.Canceled)
 	case errors.As(err, &timeout) && timeout.Timeout():
-		return true, 0, fmt.Errorf("%s: the server does not answer in time; try again later", w.Name())
+		return fmt.Errorf("%s: the server does not answer in time; try again later", address)
 	}
-	return true, 0, fmt.Errorf("%s: the server can't be reached: %w", w.Name(), plain(err))
+	return fmt.Errorf("%s: the server can't be reached: %w", address, plain(err))
+}
+
+// final reports an error after which a server is not asked again.
+func final(err error) bool {
+	var unknown *UnknownServer
+	var other *OtherServer
+	return errors.Is(err, context.Canceled) || errors.As(err, &unknown) || errors.As(err, &other)
 }
 
 // plain takes method and address off an error of the client.
