@@ -135,8 +135,8 @@ func (s Seen) references() []Candidate {
 		default:
 			near = s.MajorMM
 		}
-		for whole := math.Round(near) - 1; whole <= math.Round(near)+1; whole++ {
-			r := Reference{whole, m, s.Count}
+		for _, step := range []float64{-1, 0, 1} {
+			r := Reference{math.Round(near) + step, m, s.Count}
 			z, err := r.Sizes()
 			if x := r.Shift() / m; err != nil || x < ShiftLeast-1e-9 || x > ShiftMost+1e-9 {
 				continue

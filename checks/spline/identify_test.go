@@ -198,6 +198,14 @@ func TestOrderIsNearestFirstAndNumbersAreNumbers(t *testing.T) {
 	})
 }
 
+func TestSizesBeyondAllTeethEnd(t *testing.T) {
+	for _, size := range []float64{1e-300, 1e16, 1e300} {
+		if list, err := Identify(caliper(true, 14, size, 0)); err != nil || len(list) > 0 {
+			t.Errorf("%g mm: %v, %v", size, names(list), err)
+		}
+	}
+}
+
 func TestIdentifyingNothingIsRefused(t *testing.T) {
 	for _, bad := range []Seen{caliper(true, 0, 30, 0), caliper(true, 14, 0, 0), caliper(true, 14, math.NaN(), 0), caliper(true, 14, -3, 0)} {
 		if _, err := Identify(bad); err == nil {
