@@ -144,27 +144,33 @@ func nearEnd(at float64, heights, values []float64) (float64, error) {
 	return 0, travel.ErrBetween
 }
 
-// drawnSlide is the model drawn through lengths, or through how far the slip was drawn out, and the
-// number of heights that it rests on. Nil for fewer than two.
-func (e *engine) drawnSlide() (*model, int) {
-	type point struct{ value, height *quantity }
-	var best []point
-	lengths := false
+// slidePoint is how far the sliding part stood at one height.
+type slidePoint struct{ value, height *quantity }
+
+// slidesRead lists lengths, or how far the slip was drawn out, whichever was read at more heights.
+func (e *engine) slidesRead() (best []slidePoint, lengths bool) {
 	keys := []string{"slip.exposed"}
 	if e.build.Layout.Slip == "shaft" {
 		keys = []string{"shaft.length", "slip.exposed"}
 	}
 	for _, key := range keys {
-		var list []point
+		var list []slidePoint
 		for _, s := range measure.States {
 			if v, h := e.here(key, s), e.heightOf(s); v != nil && h != nil {
-				list = append(list, point{v, h})
+				list = append(list, slidePoint{v, h})
 			}
 		}
-		if list = apart(list, func(p point) *quantity { return p.height }); len(list) > len(best) {
+		if list = apart(list, func(p slidePoint) *quantity { return p.height }); len(list) > len(best) {
 			best, lengths = list, key == "shaft.length"
 		}
 	}
+	return best, lengths
+}
+
+// drawnSlide is the model drawn through them, and the number of heights that it rests on. Nil for
+// fewer than two.
+func (e *engine) drawnSlide() (*model, int) {
+	best, lengths := e.slidesRead()
 	k := len(best)
 	if k < 2 {
 		return nil, k
@@ -176,9 +182,9 @@ func (e *engine) drawnSlide() (*model, int) {
 	for _, p := range best {
 		args = append(args, p.value)
 	}
-	var now []float64
 	m := &model{way: wayRead, name: fmt.Sprintf("slide %d", k), args: args, lengths: lengths, read: true,
 		bump: best[0].height.best, droop: best[k-1].height.best, notes: []Message{{MsgPath, []any{wayRead}}}}
+	var now []float64
 	m.set = func(x []float64) bool { now = x; return true }
 	m.at = func(heightMM float64, to *stand) bool {
 		heights, values := now[1:1+k], now[1+k:1+2*k]

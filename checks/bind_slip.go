@@ -1,8 +1,6 @@
 package checks
 
 import (
-	"fmt"
-
 	"yokebook/checks/slip"
 	"yokebook/measure"
 )
@@ -171,48 +169,57 @@ func slipLength(e *engine, _ string) answer {
 	st := e.strokeOf()
 	a := st.answer(st.travel)
 	a.silent = true
+	tail := e.build.Layout.Slip == "gearbox"
 	engaged, missing := e.engagedNeed()
-	usable := e.bench("slip.usable")
+	usable, length := e.bench("slip.usable"), e.bench("shaft.length")
 	if usable == nil {
 		missing = append(missing, need("slip.usable"))
 	}
-	tail := e.build.Layout.Slip == "gearbox"
-	var length *quantity
 	if tail {
-		if length = e.bench("shaft.length"); length == nil && st.state != (measure.State{}) {
-			length = e.lengthNear(st.state)
-		}
 		missing = append(missing, st.unread...)
 	}
+	if length == nil && st.state != (measure.State{}) {
+		length = e.lengthNear(st.state)
+	}
 	a.missing = append(a.missing, missing...)
-	if a.q == nil || len(missing) > 0 || tail && length == nil || !tail && !st.lengths {
+	if tail && length == nil || !tail && !st.lengths && a.q != nil {
+		a.missing = appendMissing(a.missing, Missing{Point: "shaft.length", State: measure.RideKerb})
 		a.q = nil
-		if len(a.missing) == 0 {
-			a.missing = []Missing{{Point: "shaft.length", State: measure.RideKerb}}
-		}
+	}
+	if a.q == nil || len(missing) > 0 {
+		a.q = nil
 		return a
 	}
-	least, most := st.least, st.most
-	if !tail {
-		length, st.shortest = exact(0), exact(0)
+	fixed := []*quantity{usable, engaged, exact(e.setting("slip.closing"))}
+	if tail {
+		a.q = e.lengthInTail(st, length, fixed)
+		a.notes = append(a.notes, Message{Key: MsgSlipTail})
+	} else {
+		out := e.lengthClosed(st, fixed)
+		a.q = out[0]
+		a.notes = append(a.notes, Message{MsgSlipExposed, []any{out[1].best}})
 	}
-	out := e.combine(fmt.Sprintf("best length in tail %v", tail), 2, func(x, out []float64) {
-		use := slip.Use{ShortestMM: x[0], LongestMM: x[1], UsableMM: x[2], EngagedMM: x[3], ReserveMM: x[4]}
-		if tail { // x[6] drawn out at the shortest position of a shaft of x[5]: what is too much goes into its length
-			out[0] = x[5] + x[6] - use.ReserveMM - use.Spare()/2
-			return
-		}
-		out[0] = use.BestClosed()
-		out[1] = x[7] - out[0]
-	}, least, most, usable, engaged, exact(e.setting("slip.closing")), length, st.shortest, st.ride)
-	a.q = out[0]
-	note := Message{Key: MsgSlipTail}
-	if !tail {
-		note = Message{MsgSlipExposed, []any{out[1].best}}
-	}
-	a.notes = append(a.notes, note)
 	if advice := e.slipAdvice(MsgSlipTail, 0); advice.Key == MsgSlipStroke {
 		a.notes = append(a.notes, advice)
 	}
 	return a
+}
+
+// lengthClosed is the best length fully closed, and how far the shaft then stands drawn out at ride
+// height; fixed holds usable spline, what must stay engaged and the reserve.
+func (e *engine) lengthClosed(st *stroke, fixed []*quantity) []*quantity {
+	return e.combine("best length closed", 2, func(x, out []float64) {
+		use := slip.Use{UsableMM: x[0], EngagedMM: x[1], ReserveMM: x[2], ShortestMM: x[3], LongestMM: x[4]}
+		out[0] = use.BestClosed()
+		out[1] = x[5] - out[0]
+	}, append(fixed, st.least, st.most, st.ride)...)
+}
+
+// lengthInTail is the best length of a shaft whose slip is in the gearbox: what it is drawn out too
+// far at its shortest position goes into its length. Good to the cosine of the front joint's angle.
+func (e *engine) lengthInTail(st *stroke, length *quantity, fixed []*quantity) *quantity {
+	return e.combine("best length in the tail", 1, func(x, out []float64) {
+		use := slip.Use{UsableMM: x[0], EngagedMM: x[1], ReserveMM: x[2], ShortestMM: x[3], LongestMM: x[4]}
+		out[0] = x[5] + x[6] - use.ReserveMM - use.Spare()/2
+	}, append(fixed, st.least, st.most, length, st.shortest)...)[0]
 }

@@ -84,10 +84,9 @@ func (e *engine) strokeBy(st *stroke, m *model, bump, droop, exposed *quantity, 
 	}
 	at := ride
 	if exposed != nil {
-		if h := e.heightOf(there); h != nil && m.covers(h.best) {
-			at = h
-		} else if exposed = nil; true {
+		if at = e.heightOf(there); at == nil || !m.covers(at.best) {
 			st.unread = []Missing{{Point: "slip.exposed", State: measure.RideKerb}, {Point: "hub.height", State: there}}
+			exposed, at = nil, ride
 		}
 	}
 	inner := turns[:0:0]

@@ -23,10 +23,18 @@ func (e *engine) windUp(of measure.Case) *woundBy {
 	if !ok {
 		return nil
 	}
-	if q := e.bench(key); q != nil {
-		return &woundBy{q: q}
+	if w, known := e.wound[of]; known {
+		return w
 	}
-	return e.windUpWorked(of, key)
+	w := e.windUpWorked(of, key)
+	if q := e.bench(key); q != nil {
+		w = &woundBy{q: q}
+	}
+	if e.wound == nil {
+		e.wound = map[measure.Case]*woundBy{}
+	}
+	e.wound[of] = w
+	return w
 }
 
 // windUpWorked is the wind-up on leaf springs under the torque on the axle. Clamps, bushes and the
