@@ -181,7 +181,7 @@ func clutchTorque(e *engine, _ string) answer {
 	friction := e.bench("disc.friction")
 	if friction == nil {
 		friction = e.unread("disc.friction", "clutch.friction")
-		low, high := friction.interval()
+		low, high := e.rangeOf("clutch.friction")
 		a.notes = append(a.notes, Message{MsgFrictionUnread, []any{low, high}})
 	}
 	out := e.combine("clutch torque", 2, func(x, out []float64) {

@@ -215,6 +215,9 @@ func TestTorqueOfTheClutch(t *testing.T) {
 	if f.Weakest == nil || f.Weakest.Input != "disc.friction" {
 		t.Errorf("weakest %v; want the friction that nobody stated", f.Weakest)
 	}
+	if said := noteOf(f, checks.MsgFrictionUnread); said == nil || said[0] != 0.25 || said[1] != 0.35 {
+		t.Errorf("friction taken from %v, want the range of the table", said)
+	}
 	waitsFor(t, s.without("disc.id").says("clutch.torque||", checks.Waiting), "disc.id")
 }
 

@@ -27,8 +27,17 @@ func (e *engine) unread(point, key string) *quantity {
 
 // within is a number anywhere in the range of a row, moved by one cause.
 func (e *engine) within(key string, c *cause) *quantity {
+	low, high := e.rangeOf(key)
+	if !(high > low) {
+		return exact(low)
+	}
+	return e.number((low+high)/2, []term{{c, (high - low) / 2}}, origin{})
+}
+
+// rangeOf is the range of a row, or what a person picked for it.
+func (e *engine) rangeOf(key string) (low, high float64) {
 	row, _ := limits.Of(key)
-	low, high := row.Value, row.Upper
+	low, high = row.Value, row.Upper
 	if own, ok := e.build.Limits[key]; ok {
 		if f, ok := own.Value.Float(); ok {
 			low, high = f, f
@@ -37,10 +46,7 @@ func (e *engine) within(key string, c *cause) *quantity {
 			}
 		}
 	}
-	if !(high > low) {
-		return exact(low)
-	}
-	return e.number((low+high)/2, []term{{c, (high - low) / 2}}, origin{})
+	return low, high
 }
 
 // conclude judges a finding by the draws that meet all it demands, for checks that make their
