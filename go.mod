@@ -12,6 +12,7 @@ require (
 replace early.yokebook => ./app/early // initialised before the window toolkit; see there
 
 require (
+	codeberg.org/go-fonts/dejavu v0.4.0 // indirect
 	fyne.io/systray v1.11.1-0.20250603113521-ca66a66d8b58 // indirect
 	github.com/BurntSushi/toml v1.5.0 // indirect
 	github.com/fredbi/uri v1.1.1 // indirect
@@ -62,6 +63,7 @@ require (
 	gonum.org/v1/gonum v0.17.0 // indirect
 	honnef.co/go/tools v0.8.2 // indirect
 	pgregory.net/rapid v1.3.0 // indirect
+	rsc.io/qr v0.2.0 // indirect
 )
 
 tool honnef.co/go/tools/cmd/staticcheck

@@ -6,8 +6,10 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"os/signal"
 	"regexp"
 	"strings"
+	"syscall"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -25,11 +27,13 @@ type Program struct {
 	Wait     func(ctx context.Context, d time.Duration) error
 	In       io.Reader
 	Out, Err io.Writer
+	Context  context.Context // ends the verbs that wait for a network; nil: a signal does
+	Screen   bool            // Out is looked at by a person
 }
 
 // Run does what the arguments say, for the real world, and returns the exit code.
 func Run(args []string, out, err io.Writer) int {
-	p := Program{Language: words.English, Sources: logbook.System(), Home: logbook.Home, In: os.Stdin, Out: out, Err: err}
+	p := Program{Language: words.English, Sources: logbook.System(), Home: logbook.Home, In: os.Stdin, Screen: isScreen(out), Out: out, Err: err}
 	return p.Run(args)
 }
 
@@ -53,6 +57,14 @@ func (p Program) Run(args []string) int {
 	return codeOf(err)
 }
 
+// untilStopped returns a context that ends when the person says so.
+func (p Program) untilStopped() (context.Context, context.CancelFunc) {
+	if p.Context != nil {
+		return context.WithCancel(p.Context)
+	}
+	return signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+}
+
 // root builds the whole command tree.
 func (p Program) root() *cobra.Command {
 	root := &cobra.Command{
@@ -70,8 +82,8 @@ func (p Program) root() *cobra.Command {
 	root.SetErr(p.Err)
 	root.SetFlagErrorFunc(flagError)
 	root.SetHelpCommand(p.help())
-	root.AddCommand(p.check(), p.add(), p.strike(), p.sweep(), p.merge(), p.points(), p.limits(), p.schema(), p.builds(), p.export(), p.importing(), p.sync(),
-		p.completion())
+	root.AddCommand(p.check(), p.add(), p.strike(), p.sweep(), p.remedy(), p.merge(), p.points(), p.limits(), p.schema(), p.draw(), p.builds(), p.export(), p.importing(),
+		p.sync(), p.serve(), p.completion())
 	return root
 }
 

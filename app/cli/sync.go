@@ -6,10 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
-	"os/signal"
 	"strings"
-	"syscall"
 
 	"github.com/spf13/cobra"
 
@@ -21,6 +18,7 @@ import (
 	"yokebook/measure/store"
 	buildsync "yokebook/sync"
 	"yokebook/sync/place"
+	"yokebook/sync/serve"
 )
 
 // syncFlags are the flags of sync as they were typed.
@@ -69,7 +67,7 @@ func (p Program) syncWith(ps *places.Places, shelf *logbook.Shelf, address strin
 		p.say("cli.forgotten", address)
 		return nil
 	}
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	ctx, stop := p.untilStopped()
 	defer stop()
 	address, err := p.letIn(ctx, ps, shelf, address, f)
 	if err != nil {
@@ -93,6 +91,9 @@ func (p Program) letIn(ctx context.Context, ps *places.Places, shelf *logbook.Sh
 			return "", errors.New("--user, --password-stdin and --pin are for the address of a server")
 		}
 		return address, nil
+	}
+	if serve.IsInvitation(address) {
+		return p.accept(ctx, ps, shelf, address)
 	}
 	if _, err := place.Address(address); err != nil {
 		return "", err
@@ -119,6 +120,22 @@ func (p Program) letIn(ctx context.Context, ps *places.Places, shelf *logbook.Sh
 		return address, nil
 	}
 	return address, ps.Trust(address, f.user, password, pin)
+}
+
+// accept pairs this device with the one that showed the invitation.
+func (p Program) accept(ctx context.Context, ps *places.Places, shelf *logbook.Shelf, text string) (string, error) {
+	if _, err := serve.ParseInvitation(text); err != nil {
+		return "", err
+	}
+	address, err := ps.Accept(ctx, shelf.Device(), text)
+	if errors.Is(err, store.ErrWrite) {
+		return "", err
+	}
+	if err != nil {
+		return "", askError(err.Error())
+	}
+	p.say("cli.sync.accepted", address)
+	return address, nil
 }
 
 // syncError turns how a pass went into an exit code: a place that failed needs a person.

@@ -16,6 +16,26 @@ var enSync = table{
 	"cli.synced":         "{0} of {1} builds synced with {2}; files read: {3}, unchanged and not read: {4}, written: {5}",
 	"cli.forgotten":      "{0} is no longer one of this device's places; what lies there is as it was",
 
+	"cli.sync.accepted": "paired; from now on use `yokebook sync {0}`",
+
+	"cli.serve.at":       "serving this device's builds at {0} until you press Ctrl-C",
+	"cli.serve.pair":     "to pair another device, within 15 minutes and once, type there:\n    yokebook sync '{0}'",
+	"cli.serve.paired":   "paired: {0} ({1})",
+	"cli.serve.moved":    "{0} ({1}): records (of them readings) that came in: {2}, that were put out: {3}",
+	"cli.serve.failed":   "not up to date, will be tried again: {0}",
+	"cli.serve.none":     "no device is paired with this one",
+	"cli.serve.unpaired": "{0} can't come in any more; what it wrote stays",
+
+	"cli.column.paired.device": "DEVICE",
+	"cli.column.paired.name":   "NAME",
+	"cli.column.paired.since":  "SINCE",
+
+	"help.serve": "offer this device's builds to your other devices",
+	"help.serve.long": `Offers this device's builds by WebDAV over TLS to devices that you paired with it, and syncs with what they write.
+It shows a pairing text; typed or scanned on another device it lets that device in and pins this one's key there. By
+itself it listens on this machine only; --network opens it to the local network. Each device may write only its own
+files. It runs until you press Ctrl-C.`,
+
 	"help.sync": "bring this device's builds and a place to the same state",
 	"help.sync.long": `Brings this device's builds and a place to the same state. PLACE is a folder (a stick, a share, the folder of
 any file-sync program) or the https:// address of a WebDAV folder. Files of builds are found by content, whatever they
@@ -23,6 +43,10 @@ are called; only this device's own file of each build is written, and it is read
 Nothing is ever lost or overwritten, in whatever order files travel. A user name, password and fingerprint that are
 given once are kept in a file that only you can read. Exit code 1: a place failed, or a file needs a look.`,
 
+	"help.flag.network":  "listen on every network that this machine is on",
+	"help.flag.listen":   "listen on this address, such as 192.168.1.20:8417",
+	"help.flag.paired":   "list the devices that may come in",
+	"help.flag.unpair":   "let a device in no more",
 	"help.flag.all":      "read every file again, also those that seem unchanged",
 	"help.flag.user":     "user name on the server",
 	"help.flag.password": "read the password from the first line of the input",

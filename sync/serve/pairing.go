@@ -58,6 +58,7 @@ type desk struct {
 	keep  Keeper
 	now   func() time.Time
 	shown func(code string) // called with each new code
+	came  func(Device)      // called with each new device; may be nil
 	code  string
 	until time.Time
 	wrong int
@@ -94,6 +95,9 @@ func (d *desk) pair(a asking) (token string, err error) {
 	all = append(all, Device{ID: a.Device, Name: a.Name, Key: keyOf(token), At: d.now().UTC()})
 	if err := d.keep.Keep(all); err != nil {
 		return "", err
+	}
+	if d.came != nil {
+		d.came(all[len(all)-1])
 	}
 	d.renew()
 	return token, nil

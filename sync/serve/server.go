@@ -24,10 +24,12 @@ type Options struct {
 	Keeper Keeper
 	Now    func() time.Time
 	// Shown is called with each new code, Paired with each new device, Changed after each change of a
-	// file. They return soon; Shown must not call the server.
+	// file. They return soon and don't call the server; Paired and Changed may be nil.
 	Shown   func(code string)
 	Paired  func(Device)
 	Changed func()
+	// Listing is called before the folder is listed and may bring it up to date first; may be nil.
+	Listing func()
 }
 
 // Server is the handler of one folder.
@@ -54,7 +56,7 @@ func New(o Options) (*Server, error) {
 		return nil, fmt.Errorf("serve: %w", err)
 	}
 	s := &Server{o: o, folder: folder, root: root, etags: &etags{now: o.Now, tags: map[string]etag{}}, names: newNames(),
-		desk:   &desk{keep: o.Keeper, now: o.Now, shown: o.Shown},
+		desk:   &desk{keep: o.Keeper, now: o.Now, shown: o.Shown, came: o.Paired},
 		pauses: &pauses{now: o.Now, hosts: map[string]*strikes{}}}
 	s.dav = &webdav.Handler{FileSystem: files{root, s.etags}, LockSystem: webdav.NewMemLS()}
 	s.desk.mu.Lock()
@@ -129,9 +131,6 @@ func (s *Server) pair(w http.ResponseWriter, r *http.Request, host string) {
 		w.WriteHeader(http.StatusForbidden)
 	default:
 		s.pauses.forgiven(host)
-		if s.o.Paired != nil {
-			s.o.Paired(Device{ID: a.Device, Name: a.Name})
-		}
 		w.Header().Set("Content-Type", "application/json")
 		_ = json.NewEncoder(w).Encode(answering{token}) // a device that did not get it asks again
 	}
@@ -163,6 +162,9 @@ func (s *Server) answer(w http.ResponseWriter, r *http.Request, device measure.I
 		if d := r.Header.Get("Depth"); d != "0" && d != "1" {
 			w.WriteHeader(http.StatusForbidden) // the whole tree at once is asked for by nobody good
 			return
+		}
+		if s.o.Listing != nil && inside(r.URL.Path) == "." {
+			s.o.Listing()
 		}
 		r.Body = http.MaxBytesReader(w, r.Body, 64<<10)
 		s.dav.ServeHTTP(w, r)
