@@ -29,6 +29,7 @@ type engine struct {
 type memo struct {
 	columns    map[string][]float64
 	quantities map[[16]byte][]*quantity
+	older      *memo // of a run that this one was a part of
 }
 
 func newMemo() *memo {
@@ -42,8 +43,8 @@ func (e *engine) column(c *cause) []float64 {
 	if ok {
 		return col
 	}
-	if e.prev != nil {
-		col, ok = e.prev.columns[key]
+	for m := e.prev; m != nil && !ok; m = m.older {
+		col, ok = m.columns[key]
 	}
 	if !ok {
 		col = uncertain.Column(c.key, c.shape)
@@ -56,8 +57,8 @@ func (e *engine) recall(sig [16]byte) ([]*quantity, bool) {
 	if q, ok := e.memo.quantities[sig]; ok {
 		return q, true
 	}
-	if e.prev != nil {
-		if q, ok := e.prev.quantities[sig]; ok {
+	for m := e.prev; m != nil; m = m.older {
+		if q, ok := m.quantities[sig]; ok {
 			e.memo.quantities[sig] = q
 			return q, true
 		}
@@ -74,6 +75,9 @@ type term struct {
 // number makes a quantity that is linear in its causes.
 func (e *engine) number(best float64, terms []term, from origin) *quantity {
 	terms = gather(terms)
+	if e.lean {
+		terms = ownTogether(terms)
+	}
 	name, sizes := "number", []float64{best}
 	for _, t := range terms {
 		name += "|" + t.cause.key + "|" + shapeText(t.cause.shape) + "|" + t.cause.input + "|" + string(t.cause.reading)
@@ -190,31 +194,61 @@ func drawAll(result []*quantity, f func(x, out []float64), args []*quantity, x, 
 	}
 }
 
+// shift moves the causes one after the other, each in all args that rest on it.
 func (e *engine) shift(result []*quantity, f func(x, out []float64), args []*quantity, x, y []float64) {
-	seen := map[string]bool{}
-	for _, a := range args {
-		for _, s := range a.shifts {
-			c := s.cause
-			if seen[c.key] {
-				continue
-			}
-			seen[c.key] = true
-			for i, b := range args {
-				x[i], _ = b.shifted(c)
-			}
-			f(x, y)
-			up := append([]float64(nil), y...)
-			for i, b := range args {
-				_, x[i] = b.shifted(c)
-			}
-			f(x, y)
-			for o, q := range result {
-				if up[o] != q.best || y[o] != q.best {
-					q.shifts = append(q.shifts, shift{c, up[o], y[o]})
-				}
+	up := make([]float64, len(y))
+	for i, a := range args {
+		x[i] = a.best
+	}
+	for _, m := range movesOf(args) {
+		for _, at := range m.at {
+			x[at.arg] = at.up
+		}
+		f(x, up)
+		for _, at := range m.at {
+			x[at.arg] = at.down
+		}
+		f(x, y)
+		for _, at := range m.at {
+			x[at.arg] = args[at.arg].best
+		}
+		for o, q := range result {
+			if up[o] != q.best || y[o] != q.best {
+				q.shifts = append(q.shifts, shift{m.cause, up[o], y[o]})
 			}
 		}
 	}
+}
+
+// move is a cause with the args that it moves.
+type move struct {
+	cause *cause
+	at    []movedArg
+}
+
+type movedArg struct {
+	arg      int
+	up, down float64
+}
+
+// movesOf lists the causes of args in the order in which they first appear.
+func movesOf(args []*quantity) []move {
+	var list []move
+	index := map[string]int{}
+	for i, a := range args {
+		for _, s := range a.shifts {
+			k, seen := index[s.cause.key]
+			if !seen {
+				k = len(list)
+				index[s.cause.key] = k
+				list = append(list, move{cause: s.cause})
+			}
+			if at := list[k].at; len(at) == 0 || at[len(at)-1].arg != i {
+				list[k].at = append(at, movedArg{i, s.up, s.down})
+			}
+		}
+	}
+	return list
 }
 
 func originText(o origin) string {

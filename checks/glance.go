@@ -2,6 +2,7 @@ package checks
 
 import (
 	"math"
+	"slices"
 	"sort"
 	"sync"
 
@@ -9,9 +10,11 @@ import (
 	"yokebook/measure"
 )
 
-// RunOnly is Run for the checks that only picks: its findings are those that Run gives of them.
+// RunOnly is Run for the checks that only picks: its findings are those that Run gives of them. A Run
+// that is handed its result finds the work of prev too.
 func RunOnly(b *measure.Build, prev *Result, only func(check string) bool) *Result {
 	e := newEngine(b, prev)
+	e.memo.older = e.prev
 	return &Result{Findings: e.findings(only), memo: e.memo}
 }
 
@@ -24,6 +27,28 @@ func Glance(b *measure.Build, only func(check string) bool) []Finding {
 	e.lean = true
 	e.gather()
 	return e.findings(only)
+}
+
+// ownTogether makes one cause of what a reading is off by on its own: step, accuracy, placing. No other
+// number shares these, so that a glance loses nothing.
+func ownTogether(terms []term) []term {
+	var out []term
+	for _, t := range terms {
+		c := t.cause
+		if c.reading == "" || c.assumed {
+			out = append(out, t)
+			continue
+		}
+		size := float64(t.scale * c.shape.Std())
+		key := "own|" + string(c.reading)
+		i := slices.IndexFunc(out, func(o term) bool { return o.cause.key == key })
+		if i < 0 {
+			out = append(out, term{&cause{key: key, shape: normal, input: c.input, reading: c.reading}, math.Abs(size)})
+			continue
+		}
+		out[i].scale = math.Sqrt(float64(out[i].scale*out[i].scale) + float64(size*size))
+	}
+	return out
 }
 
 // std is the standard deviation of a quantity by its causes.

@@ -107,7 +107,9 @@ func (f *Finding) fill(q *quantity) {
 	f.Used = q.from.used
 	f.RestsOn = q.from.restsOn
 	f.Assumed = q.from.assumed
-	f.Weakest = weakestOf(q)
+	if !q.lean {
+		f.Weakest = weakestOf(q)
+	}
 	if sideView(q) {
 		f.Notes = append(f.Notes, Message{Key: MsgSideView})
 	}
