@@ -43,15 +43,26 @@ func rootStandsAlone(s source) (faults []string) {
 	return faults
 }
 
-// formulasKnowNoReadings: below checks, a published row must be testable without a build.
+// formulasKnowNoReadings: below checks, a published row must be testable without a build. What to
+// change about a build stands on the checks instead.
 func formulasKnowNoReadings(s source) (faults []string) {
-	if s.top() != "checks" || s.dir() == "checks" {
+	if s.top() != "checks" || s.dir() == "checks" || s.dir() == "checks/remedy" {
 		return nil
 	}
 	for _, p := range s.imports() {
 		inner, ok := ours(p)
 		if ok && (within(inner, "measure") || inner == "checks") {
 			faults = append(faults, fmt.Sprintf("%s: a formula package must not import %s", s.path, p))
+		}
+	}
+	return faults
+}
+
+// checksKnowNoRemedy: what to change is asked after the findings are there.
+func checksKnowNoRemedy(s source) (faults []string) {
+	for _, p := range s.imports() {
+		if p == module+"/checks/remedy" && s.top() == "checks" && s.dir() != "checks/remedy" {
+			faults = append(faults, fmt.Sprintf("%s: must not import %s", s.path, p))
 		}
 	}
 	return faults

@@ -49,6 +49,18 @@ var rules = []struct {
 		right: []example{
 			{"checks/joint/x.go", `package joint; import "yokebook/checks/uncertain"`},
 			{"checks/bind_joint.go", `package checks; import "yokebook/measure"`},
+			{"checks/remedy/x.go", `package remedy; import ("yokebook/checks"; "yokebook/measure")`},
+		},
+	},
+	{
+		name: "checks know no remedy", faults: checksKnowNoRemedy,
+		wrong: []example{
+			{"checks/x.go", `package checks; import "yokebook/checks/remedy"`},
+			{"checks/joint/x.go", `package joint; import "yokebook/checks/remedy"`},
+		},
+		right: []example{
+			{"checks/remedy/x_test.go", `package remedy_test; import "yokebook/checks/remedy"`},
+			{"app/cli/x.go", `package cli; import "yokebook/checks/remedy"`},
 		},
 	},
 	{

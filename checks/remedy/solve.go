@@ -1,0 +1,133 @@
+package remedy
+
+import (
+	"slices"
+
+	"yokebook/checks"
+)
+
+// solve fills in the ways out of one trouble.
+func (s *search) solve(t *Trouble) error {
+	var dials []*dial
+	for _, d := range s.dials {
+		if t.served(d.knob) {
+			dials = append(dials, d)
+		}
+	}
+	var ways []way
+	for _, d := range dials {
+		w, err := s.single(t, d)
+		if err != nil {
+			return err
+		}
+		if w == nil {
+			t.Short = append(t.Short, d.knob.Key)
+			continue
+		}
+		ways = append(ways, *w)
+	}
+	slices.SortStableFunc(ways, func(a, b way) int { return a.order(b.rating) })
+	best, err := s.pairOf(t, dials, ways)
+	if err != nil {
+		return err
+	}
+	var told []setting
+	for _, w := range ways {
+		told = append(told, w.at)
+	}
+	if best != nil {
+		told = append(told, best.at)
+	}
+	if err := s.runWhole(told...); err != nil {
+		return err
+	}
+	for _, w := range ways {
+		t.Singles = append(t.Singles, s.told(t, w))
+	}
+	if best != nil {
+		pair := s.told(t, *best)
+		t.Pair = &pair
+	}
+	return nil
+}
+
+// rating says how good a setting is that works: how many other findings it makes worse, then how much
+// work it is.
+type rating struct {
+	harm int
+	work float64
+}
+
+// order is negative where r is better than o.
+func (r rating) order(o rating) int {
+	switch {
+	case r.harm != o.harm:
+		return r.harm - o.harm
+	case r.work < o.work:
+		return -1
+	case r.work > o.work:
+		return 1
+	}
+	return 0
+}
+
+// way is a setting that works in full.
+type way struct {
+	at setting
+	rating
+	from, to int // of a single dial: the steps between which it works
+}
+
+// rate looks at a setting; not ok where it does not work at a glance.
+func (s *search) rate(t *Trouble, at setting) (r rating, ok bool) {
+	l := s.looks[at]
+	if !l.possible || !t.over(l.findings, s.before) {
+		return rating{}, false
+	}
+	return rating{s.harm(t, at, l.findings), s.work(at)}, true
+}
+
+// works reports a setting that works at a glance.
+func (s *search) works(t *Trouble, at setting) (bool, error) {
+	if err := s.glance(at); err != nil {
+		return false, err
+	}
+	l := s.looks[at]
+	return l.possible && t.over(l.findings, s.before), nil
+}
+
+// confirmed reports a setting that works in full.
+func (s *search) confirmed(t *Trouble, at setting) (bool, error) {
+	if err := s.run(at); err != nil {
+		return false, err
+	}
+	r := s.runs[at]
+	return r != nil && t.over(r.Findings, s.before), nil
+}
+
+// work is the effort of a setting: of two changes the root of the sum of squares, so that two small
+// ones are less than a large one.
+func (s *search) work(at setting) float64 {
+	square := 0.0
+	for _, c := range s.changes(at) {
+		e := c.dial.knob.effort(c.dial.steps[c.step])
+		square += float64(e * e)
+	}
+	return sqrt(square)
+}
+
+// harm counts the other findings of the same kind that are worse at a setting than as it is, both at a
+// glance.
+func (s *search) harm(t *Trouble, at setting, findings []checks.Finding) int {
+	n := 0
+	for _, f := range findings {
+		if t.about(f) || slices.Contains(disputed, f.Check) {
+			continue
+		}
+		was, known := s.glanced[f.Key()]
+		if known && rank(f.Verdict) > rank(was.Verdict) {
+			n++
+		}
+	}
+	return n
+}
