@@ -70,19 +70,22 @@ func NotesOf(r store.Report) []Note {
 // when there is nothing to tell; a build file has none.
 func (b *Book) Notes() []Note {
 	out := NotesOf(b.found)
-	if k, ok := b.keeper.(*shelved); ok && k.unsecured != nil {
-		out = append(out, Note{Key: NoteUnsecured, Args: []any{k.unsecured.Error()}})
+	if k, ok := b.keeper.(*shelved); ok {
+		if k.await(); k.unsecured != nil {
+			out = append(out, Note{Key: NoteUnsecured, Args: []any{k.unsecured.Error()}})
+		}
 	}
 	return out
 }
 
 // Secure writes the second copy of a build on the shelf where records were kept since the last one,
 // and returns when it is on the disk. It takes a few milliseconds: call it when the person has seen
-// that the reading was kept, not before. Keep does it by itself every eighth time, Close always. It
-// errs with store.ErrWrite; the build itself is kept. A build file has no second copy.
+// that the reading was kept, not before. Every eighth record it is begun without it, and meanwhile
+// nobody waits; Close always writes it. It errs with store.ErrWrite; the build itself is kept. A build
+// file has no second copy.
 func (b *Book) Secure() error {
 	if k, ok := b.keeper.(*shelved); ok && !b.closed {
-		return k.secure(b.build)
+		return k.secure()
 	}
 	return nil
 }

@@ -50,6 +50,7 @@ func TestSecondCopyFollowsTheKeptReadings(t *testing.T) {
 	for n := range secureEvery {
 		keep(t, b, slope(t, "shaft.slope", fmt.Sprint(n)))
 	}
+	b.Notes() // waits for the copy that is being written
 	has("eight more kept", 15)
 	keep(t, b, slope(t, "pinion.slope", "1"))
 	closeBook(t, b)

@@ -12,7 +12,8 @@ import (
 	"yokebook/measure/store/disk"
 )
 
-// File is one build, open for writing. Its methods are called from one goroutine.
+// File is one build, open for writing. Its methods are called from one goroutine; only Secure may run
+// beside Keep.
 type File struct {
 	id     measure.ID
 	store  *Store
@@ -149,7 +150,7 @@ func (f *File) Keep(r Record) error {
 
 // Secure writes a snapshot of the build, which must be what this file holds, unless the newest one
 // is just that. It takes a few milliseconds and is not called before a person sees that a reading
-// was kept. It errs with ErrWrite; the build itself is not touched.
+// was kept. It ends before Close is called. It errs with ErrWrite; the build itself is not touched.
 func (f *File) Secure(b *measure.Build) error { return f.store.secure(b) }
 
 // Close closes the build and frees its lock.

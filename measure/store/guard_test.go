@@ -82,6 +82,12 @@ func TestFileOfAnotherBuildIsNeverServed(t *testing.T) {
 			}
 			continue
 		}
+		nameless := bytes.ReplaceAll(theirs, []byte(`"axle":"leaf"`), []byte(`"axle":"le4f"`)) // its first record alone says whose it is
+		p.damage(nameless)
+		if b, report, err := p.st.Peek(buildID); err != nil || !report.Has(Other) || len(b.Readings) != 1 {
+			t.Errorf("without its plain members: %s, %v", report, err)
+		}
+		p.damage(theirs)
 		b, report := p.opened("another build's file", theirs)
 		p.judge("another build's file", b, report, 0)
 		if !report.Has(Other) {
