@@ -211,7 +211,7 @@ func TestFlippedBitIsAlwaysNoticed(t *testing.T) {
 	random := rand.New(rand.NewPCG(seed, seed))
 	for _, secured := range []bool{true, false} {
 		t.Run(fmt.Sprint("with a snapshot ", secured), func(t *testing.T) {
-			p := newPatient(t, sample(9), secured)
+			p := newPatient(t, sample(5), secured)
 			for round := range rounds(1000, 60000) {
 				damaged := bytes.Clone(p.whole)
 				at, bit := random.IntN(len(damaged)), random.IntN(8)
@@ -250,7 +250,7 @@ func (p *patient) flipped(when string, damaged []byte, secured, open bool) {
 func TestLostStretchesAreMadeGoodFromTheSnapshot(t *testing.T) {
 	const seed = 20260304
 	random := rand.New(rand.NewPCG(seed, seed))
-	p := newPatient(t, sample(9), true)
+	p := newPatient(t, sample(5), true)
 	for round := range rounds(120, 3000) {
 		from := random.IntN(len(p.whole))
 		to := from + random.IntN(len(p.whole)-from+1)

@@ -119,7 +119,7 @@ func TestEachCallToTheDiskFails(t *testing.T) {
 			p := newPatient(t, sample(0), false)
 			every := 1
 			if mode == disktest.Full {
-				every = rounds(5, 1)
+				every = rounds(9, 1)
 			}
 			for at := 1; ; at += every {
 				removeAll(t, p.st, buildID)
