@@ -64,7 +64,7 @@ func TestVerifySaysWhatIsWholeRecoveredOrSetAside(t *testing.T) {
 		t.Fatal(err)
 	}
 	v, text = d.verify(PersonNeeded)
-	if b := v.Builds[0]; b.State != "recovered" || b.Restored != 1 || len(b.Lost) > 0 || !strings.Contains(text, "1 are from snapshots") {
+	if b := v.Builds[0]; b.State != "recovered" || b.Restored != 1 || len(b.Lost) > 0 || !strings.Contains(text, "brought back from snapshots: 1;") {
 		t.Errorf("an altered value: %+v, %s", b, text)
 	}
 	if now, err := os.ReadFile(d.buildFile()); err != nil || string(now) != string(before) {
