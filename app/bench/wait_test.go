@@ -7,12 +7,26 @@ import (
 	"time"
 
 	"yokebook/checks"
+	"yokebook/measure"
 )
 
-// BenchmarkKeepToFindings is the wait of the person who presses the keep key: the demo build lacks
-// one reading (each in turn), it is kept, is synced to disk, and the findings are there.
-func BenchmarkKeepToFindings(b *testing.B) {
-	build := demo(b)
+// The builds that are measured on: the demo, and one with 300 readings in which every check speaks.
+var measured = []struct {
+	name  string
+	build func(testing.TB) *measure.Build
+}{{"demo", demo}, {"full", full}}
+
+func onEach(b *testing.B, run func(*testing.B, *measure.Build)) {
+	for _, m := range measured {
+		b.Run(m.name, func(b *testing.B) { run(b, m.build(b)) })
+	}
+}
+
+// BenchmarkKeepToFindings is the wait of the person who presses the keep key: the build lacks one
+// reading (each in turn), it is kept, is synced to disk, and the findings are there.
+func BenchmarkKeepToFindings(b *testing.B) { onEach(b, keepToFindings) }
+
+func keepToFindings(b *testing.B, build *measure.Build) {
 	readings := plain(build)
 	dir := b.TempDir()
 	var waits samples
@@ -36,17 +50,15 @@ func BenchmarkKeepToFindings(b *testing.B) {
 }
 
 // BenchmarkFindingsAfterOneReading is the part of it that computes: no disk.
-func BenchmarkFindingsAfterOneReading(b *testing.B) {
-	build := demo(b)
+func BenchmarkFindingsAfterOneReading(b *testing.B) { onEach(b, afterOneReading) }
+
+func afterOneReading(b *testing.B, build *measure.Build) {
 	readings := plain(build)
-	before := make([]*checks.Result, len(readings))
-	for i, r := range readings {
-		before[i] = checks.Run(without(build, r), nil)
-	}
 	var waits samples
 	for i := range b.N {
+		before := checks.Run(without(build, readings[i%len(readings)]), nil)
 		start := time.Now()
-		found := checks.Run(build, before[i%len(before)])
+		found := checks.Run(build, before)
 		waits = append(waits, time.Since(start))
 		mustFind(b, found)
 	}
@@ -54,8 +66,9 @@ func BenchmarkFindingsAfterOneReading(b *testing.B) {
 }
 
 // BenchmarkFindingsFromNothing is what opening a build costs: every finding, with no earlier work.
-func BenchmarkFindingsFromNothing(b *testing.B) {
-	build := demo(b)
+func BenchmarkFindingsFromNothing(b *testing.B) { onEach(b, fromNothing) }
+
+func fromNothing(b *testing.B, build *measure.Build) {
 	var waits samples
 	for range b.N {
 		start := time.Now()
