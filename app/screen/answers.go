@@ -206,6 +206,9 @@ func (s *Screen) more() page {
 	if len(m.ToolChoices()) > 0 {
 		add("more.tool", s.lang.Say("screen.more.tool", s.toolName(m.Tool())), m.OpenTools)
 	}
+	if tool, ok := s.zeroTool(); ok {
+		add("more.zero", s.lang.Say("screen.more.zero"), func() { m.OpenReversal(tool) })
+	}
 	if m.Kept() != nil {
 		add("more.last", s.lang.Say("screen.more.last"), m.OpenLast)
 	}

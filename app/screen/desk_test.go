@@ -158,6 +158,7 @@ func (d *desk) tap(names ...string) *desk {
 }
 
 // read types a number on the keypad and keeps it; side is "yes", "no" or "" for a value without one.
+// Where the finder's lie is asked it lies along the part, marked end forward.
 func (d *desk) read(number, side string) *desk {
 	d.t.Helper()
 	for _, r := range number {
@@ -168,6 +169,9 @@ func (d *desk) read(number, side string) *desk {
 		d.tap(name)
 	}
 	d.tap("keep")
+	if d.has("laid.along.fore") {
+		d.tap("laid.along.fore")
+	}
 	if side != "" {
 		d.tap("side." + side)
 	}

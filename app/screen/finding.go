@@ -33,6 +33,10 @@ func (s *Screen) finding() page {
 		Back:    s.backKey(),
 	}
 	objects := []fyne.CanvasObject{lay.Title, lay.Mark, lay.Verdict, lay.Value, lay.Body, lay.Back}
+	if f.Check == "reading.zero" {
+		lay.Act = part.NewWordKey("zero", part.Main, s.lang.Say("screen.more.zero"), s.does(func() { s.take.OpenReversal(f.Subject) }))
+		objects = append(objects, lay.Act)
+	}
 	if scale, ok := scaleOf(f, ink); ok {
 		lay.Bar = part.NewBar(scale)
 		lay.Scale = part.NewText(s.lang.Say("screen.finding.scale", t.Limit), 12, 15, part.Quiet)

@@ -83,12 +83,17 @@ func rowDetail(k *part.Key) string {
 	return lines[len(lines)-1]
 }
 
-// A reading takes its digits and two taps: keep and the side.
+// A reading takes its digits and two taps: keep and the side. The first of a setup takes one more,
+// for how the finder lies.
 func TestTapsPerReading(t *testing.T) {
 	d := openDesk(t, phone, false)
 	d.newBuild("Invented estate")
 	d.goTo("gearbox.slope.droop/none").tap("bring.done", "caution.ok")
-	d.tap("key.2", "key.decimal", "key.4", "keep", "side.yes").sees("KEPT 2.4°")
+	d.tap("key.2", "key.decimal", "key.4", "keep", "laid.along.fore", "side.yes").sees("KEPT 2.4°")
+	d.tap("next", "key.1", "key.7", "keep", "side.yes").sees("KEPT 17°")
+	if got := d.s.take.Kept().Reading; got.Way != 1 || got.Lay != "along" {
+		t.Errorf("kept with way %d, lay %q", got.Way, got.Lay)
+	}
 }
 
 // State, load, height and setup are changed in two taps from the keypad (the height by its keypad).
@@ -106,6 +111,41 @@ func TestTheStandIsTwoTapsAway(t *testing.T) {
 		t.Errorf("setup %d", got)
 	}
 	d.tap("caution.ok", "stand.height").read("612", "").sees("612 mm")
+}
+
+// How the finder lies is seen on the keypad and changed in two taps.
+func TestTheFinderIsTwoTapsAway(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.goTo("gearbox.slope.droop/none").tap("bring.done", "caution.ok").sees("FINDER ?")
+	d.tap("stand.laid", "laid.along.aft").sees("FINDER")
+	d.tap("key.2", "keep", "side.yes").sees("KEPT 2°")
+	if got := d.s.take.Kept().Reading; got.Way != 2 {
+		t.Errorf("way %d", got.Way)
+	}
+	d.tap("next")
+	d.goTo("shaft.length.ride/kerb").tap("bring.done", "caution.ok")
+	if d.has("stand.laid") {
+		t.Error("a tape has no ends to tell apart")
+	}
+}
+
+// The zero of a finder in two readings, from More and again from its finding: 2.6 and, turned in the
+// same place, 2.2 leave 0.2 too much (reversal of a spirit level; worked apart from this code).
+func TestTheFindersZero(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.goTo("gearbox.slope.ride/kerb").tap("bring.done", "caution.ok")
+	d.tap("more", "more.zero").sees("Find the finder's zero", "Gearbox slope, at ride height", "must not move")
+	d.tap("zero.begin").sees("reading 1 of 2", "Lay the finder like this")
+	d.read("2.6", "yes").sees("turn the finder end for end", "2.6°, FRONT end high")
+	d.tap("zero.turned").sees("reading 2 of 2", "Turned end for end in the same place")
+	d.read("2.2", "yes").sees("setup 1: turned end for end it shows 0.2° too much")
+	d.tap("all")
+	for !d.has("finding.reading.zero|finder|") && d.turn("down") {
+	}
+	d.tap("finding.reading.zero|finder|").sees("clear", "turned end for end it shows 0.2° too much")
+	d.tap("zero", "zero.begin").sees("reading 1 of 2").tap("zero.end").sees("read 2 times already")
 }
 
 func TestStrikeOnTheResultPage(t *testing.T) {
@@ -205,6 +245,7 @@ func TestKeyboardPicksAnswers(t *testing.T) {
 	d.goTo("gearbox.slope.droop/none").tap("bring.done", "caution.ok")
 	d.types("2.4")
 	d.press(fyne.KeyReturn)
+	d.types("1")
 	d.types("2")
 	d.sees("KEPT 2.4°, REAR end high")
 }

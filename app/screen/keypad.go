@@ -24,6 +24,7 @@ func (s *Screen) keypad() page {
 	lay := &arrange.Take{
 		Stand:   s.standKeys(),
 		Picture: s.linePicture(),
+		Lay:     s.layKey(),
 		Decimal: s.typeKey("key.decimal", s.decimalSign(), m.Decimal),
 		Erase:   part.NewWordKey("key.erase", part.Ordinary, s.lang.Say("screen.erase"), func() { s.types(m.Erase) }),
 		More:    part.NewWordKey("more", part.Standing, s.lang.Say("screen.more"), s.does(m.OpenMore)),
@@ -35,6 +36,15 @@ func (s *Screen) keypad() page {
 	if m.Page() == take.Height {
 		name, asked = s.lang.Say("screen.height.name"), s.lang.Say("screen.type_height")
 		lay.More = part.NewWordKey("back", part.Standing, s.lang.Say("screen.back"), func() { s.goBack() })
+	}
+	if r := m.Reversing(); r != nil && m.Page() == take.Keypad {
+		asked = s.lang.Say("screen.zero.lay")
+		if r.Second() {
+			asked = s.lang.Say("screen.zero.lay_turned")
+		}
+		lay.Stand, lay.Lay = []fyne.CanvasObject{s.reversalField(r)}, nil
+		lay.Picture = laidPicture(m.Lying(), s.lang.Say("screen.front"))
+		lay.More = part.NewWordKey("zero.end", part.Standing, s.lang.Say("screen.zero.end"), s.does(m.EndReversal))
 	}
 	words := part.NewText(asked, 12, 24, part.Plain).Bold()
 	lay.Question = words
@@ -60,6 +70,9 @@ func (s *Screen) keypad() page {
 
 func takeObjects(l *arrange.Take) []fyne.CanvasObject {
 	objects := append([]fyne.CanvasObject{}, l.Stand...)
+	if l.Lay != nil {
+		objects = append(objects, l.Lay)
+	}
 	objects = append(objects, l.Picture, l.Question, l.Hint, l.Display)
 	objects = append(objects, l.Digits[:]...)
 	return append(objects, l.Decimal, l.Erase, l.More, l.Keep)

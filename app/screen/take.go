@@ -13,6 +13,14 @@ func (s *Screen) takePage() page {
 		return s.codes()
 	case take.Write:
 		return s.write()
+	case take.Laying:
+		return s.laying()
+	case take.Reverse:
+		return s.reverse()
+	case take.Turn:
+		return s.turn()
+	case take.Zero:
+		return s.zero()
 	case take.Sides:
 		return s.sides()
 	case take.Doubts:

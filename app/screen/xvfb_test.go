@@ -54,6 +54,9 @@ func (p *pair) read(number, side string) *pair {
 		p.tap(map[bool]string{true: "key.decimal", false: "key." + string(r)}[r == '.'])
 	}
 	p.tap("keep")
+	if p.has("laid.along.fore") {
+		p.tap("laid.along.fore")
+	}
 	if side != "" {
 		p.tap("side." + side)
 	}

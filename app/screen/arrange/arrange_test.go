@@ -54,6 +54,14 @@ func TestTakeNeverOverlaps(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		page := pages.Draw(t, "page")
 		l, keys := newTake()
+		switch rapid.SampledFrom([]string{"", "finder", "one field"}).Draw(t, "kind") {
+		case "finder":
+			l.Lay = blank()
+			keys = append(keys, l.Lay)
+		case "one field":
+			keys = append(keys[3:], l.Stand[0])
+			l.Stand = l.Stand[:1]
+		}
 		l.Layout(nil, page)
 		apart(t, page, append(keys, l.Picture, l.Question, l.Display))
 	})
@@ -110,6 +118,8 @@ func TestKeysOnCommonPhones(t *testing.T) {
 		{fyne.NewSize(360, 640), 75.9}, {fyne.NewSize(360, 780), 76}, {fyne.NewSize(393, 851), 76}, {fyne.NewSize(390, 844), 76},
 	} {
 		l, keys := newTake()
+		l.Lay = blank()
+		keys = append(keys, l.Lay)
 		l.Layout(nil, row.page)
 		for i, k := range keys {
 			if s := k.Size(); s.Width < row.key || s.Height < row.key {

@@ -12,6 +12,7 @@ type Finding struct {
 	Scale   fyne.CanvasObject // words under the bar
 	Body    fyne.CanvasObject
 	Back    fyne.CanvasObject
+	Act     fyne.CanvasObject // what can be done about it here; nil where nothing can
 }
 
 // MinSize is the least page.
@@ -25,7 +26,7 @@ func (f *Finding) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	case Flat:
 		left := w * 0.42
 		f.top(x, y, left, h-s.Key-s.Gap)
-		place(f.Back, x, y+h-s.Key, min(left, 180), s.Key)
+		f.keys(x, y+h-s.Key, left, min(left-s.Key-s.Gap, 180), s)
 		place(f.Body, x+left+s.Gap, y, w-left-s.Gap, h)
 		return
 	case Wide:
@@ -36,7 +37,13 @@ func (f *Finding) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	used := f.top(x, y, w, 250)
 	foot := y + h - s.Key
 	place(f.Body, x, y+used+8, w, foot-s.Gap-(y+used+8))
-	place(f.Back, x, foot, clamp(w/2, s.Key, 240), s.Key)
+	f.keys(x, foot, w, clamp((w-s.Gap)/2, s.Key, 240), s)
+}
+
+// keys places Back with a width and Act beside it.
+func (f *Finding) keys(x, y, w, back float32, s Sizes) {
+	place(f.Back, x, y, back, s.Key)
+	place(f.Act, x+back+s.Gap, y, min(w-back-s.Gap, 360), s.Key)
 }
 
 // top places all but the body and the key, and returns how high that is.

@@ -4,8 +4,9 @@ import "fyne.io/fyne/v2"
 
 // Take lays out the keypad page.
 type Take struct {
-	Stand    []fyne.CanvasObject // three keys: how the vehicle stands
+	Stand    []fyne.CanvasObject // three keys: how the vehicle stands; or one field in their place
 	Picture  fyne.CanvasObject
+	Lay      fyne.CanvasObject // how the finder lies; nil where none is used
 	Question fyne.CanvasObject
 	Hint     fyne.CanvasObject // where to put the tool, in words; only a wide page has room for it
 	Display  fyne.CanvasObject
@@ -68,12 +69,12 @@ func (t *Take) upright(page fyne.Size, s Sizes) {
 	}
 	x, w := s.Margin, page.Width-2*s.Margin
 	y := s.Margin
-	grid(t.Stand, 3, x, y, w, high, s.Gap)
+	grid(t.Stand, len(t.Stand), x, y, w, high, s.Gap)
 	y += high + s.Gap
 	bottom := page.Height - s.Margin - high
 	pad := high*float32(rows) + s.Gap*float32(rows-1)
 	top := bottom - s.Gap - pad
-	t.middle(x, y, w, top-s.Gap-y)
+	t.middle(x, y, w, top-s.Gap-y, s)
 	grid(t.keys(cols), cols, x, top, w, pad, s.Gap)
 	t.bottom(x, bottom, w, high, s, (w-s.Gap*float32(cols-1))/float32(cols))
 }
@@ -84,14 +85,22 @@ func (t *Take) bottom(x, y, w, h float32, s Sizes, key float32) {
 	place(t.Keep, x+key+s.Gap, y, w-key-s.Gap, h)
 }
 
-// middle shares a column between picture, question and display.
-func (t *Take) middle(x, y, w, h float32) {
+// middle shares a column between picture, question and display. The key of the finder stands on the
+// right of the picture.
+func (t *Take) middle(x, y, w, h float32, s Sizes) {
 	const gap = 6
 	display := clamp(h*0.26, 46, 80)
 	question := clamp(h*0.29, 50, 100)
 	picture := h - display - question - 2*gap
-	place(t.Picture, x, y, w, picture)
-	place(t.Question, x, y+picture+gap, w, question)
+	if t.Lay == nil {
+		place(t.Picture, x, y, w, picture)
+		place(t.Question, x, y+picture+gap, w, question)
+	} else {
+		left := w - s.Key - s.Gap
+		place(t.Lay, x+left+s.Gap, y, s.Key, max(s.Key, picture))
+		place(t.Picture, x, y, left, picture)
+		place(t.Question, x, y+picture+gap, left, question)
+	}
 	place(t.Display, x, y+h-display, w, display)
 }
 
@@ -112,14 +121,7 @@ func (t *Take) flat(page fyne.Size, s Sizes) {
 	place(t.Question, x, y, half, display)
 	place(t.Display, x+half+s.Gap, y, w-half-s.Gap, display)
 	y += display + s.Gap
-	two := 2*key + s.Gap
-	for i, o := range t.Stand {
-		wide := two
-		if i == 2 {
-			wide = key
-		}
-		place(o, x+float32(i)*(two+s.Gap), y, wide, high)
-	}
+	t.flatStand(x, y, key, high, s)
 	place(t.More, x+w-key, y, key, high)
 	y += high + s.Gap
 	grid(t.keys(6), 6, x, y, w, 2*high+s.Gap, s.Gap)
@@ -128,13 +130,38 @@ func (t *Take) flat(page fyne.Size, s Sizes) {
 	place(t.Keep, x, y, right, 2*high+s.Gap)
 }
 
+// flatStand gives the row above the keys five widths of a key: two each for state and height and one
+// for the setup, or one each for height, setup and finder.
+func (t *Take) flatStand(x, y, key, high float32, s Sizes) {
+	wide := []float32{2, 2, 1}
+	switch {
+	case len(t.Stand) == 1:
+		wide = []float32{5}
+	case t.Lay != nil:
+		wide = []float32{2, 1, 1, 1}
+	}
+	for i, o := range t.row() {
+		w := wide[i]*key + (wide[i]-1)*s.Gap
+		place(o, x, y, w, high)
+		x += w + s.Gap
+	}
+}
+
+// row is the stand with the key of the finder beside it.
+func (t *Take) row() []fyne.CanvasObject {
+	if t.Lay == nil {
+		return t.Stand
+	}
+	return append(append([]fyne.CanvasObject{}, t.Stand...), t.Lay)
+}
+
 // wide has the picture and the question on the left and the keys on the right.
 func (t *Take) wide(page fyne.Size, s Sizes) {
 	m := s.Margin * 2
 	right := clamp(page.Width*0.36, 3*s.Key+2*s.Gap, 480)
 	left := page.Width - 2*m - right - 2*s.Gap
 	high := clamp((page.Height-2*m-6*s.Gap-90)/6, s.Key, 130)
-	grid(t.Stand, 3, m, m, left, high, s.Gap)
+	grid(t.row(), len(t.row()), m, m, left, high, s.Gap)
 	y := m + high + s.Gap
 	const question, hint = 90, 70
 	place(t.Question, m, y, left, question)

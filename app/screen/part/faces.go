@@ -68,6 +68,11 @@ func (stackFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	}
 }
 
+// NewCaptionFace is a small heading over a picture.
+func NewCaptionFace(heading *Text, picture *Picture) fyne.CanvasObject {
+	return container.New(stackFace{}, heading, picture)
+}
+
 // NewEndsFace puts one thing at the left end and another at the right, which gets the share of the width.
 func NewEndsFace(left, right fyne.CanvasObject, share float32) fyne.CanvasObject {
 	return container.New(endsFace{share}, left, right)

@@ -37,6 +37,8 @@ func Side(s measure.Sense, positive bool, c Colours) Picture {
 		d.arrow(100-6*sign, 50, 100-36*sign, 50, c.Mark, 3)
 	case measure.GearboxSide, measure.Outward:
 		d.face(sign, c)
+	case measure.EngineSide:
+		d.face(-sign, c)
 	}
 	return *d
 }

@@ -85,6 +85,7 @@ func TestSides(t *testing.T) {
 		{measure.LeftOf, func(yes, no image.Point) bool { return yes.X < no.X }},      // looking forward
 		{measure.ForwardOf, func(yes, no image.Point) bool { return yes.X < no.X }},   // the front is on the left
 		{measure.GearboxSide, func(yes, no image.Point) bool { return yes.X > no.X }}, // the gearbox is on the right
+		{measure.EngineSide, func(yes, no image.Point) bool { return yes.X < no.X }},
 		{measure.Outward, func(yes, no image.Point) bool { return yes.X > no.X }},
 		{measure.Clockwise, func(yes, no image.Point) bool { return yes.X > no.X }}, // the head is at the right end
 	} {
@@ -151,4 +152,26 @@ func TestAnySize(t *testing.T) {
 		p.Raster(size[0], size[1])
 	}
 	Picture{}.Raster(10, 10)
+}
+
+// Each way in which a finder lies has its own picture: its marked end is on the left (forward), on
+// the right, high or low, and on a front face the finder stands left of the flange.
+func TestTheMarkedEndIsWhereTheWordsSay(t *testing.T) {
+	mark := func(how string) image.Point {
+		_, middle := marked(Laid(how, plain).Raster(400, 200))
+		return middle
+	}
+	for _, row := range []struct {
+		one, other string
+		ok         func(a, b image.Point) bool
+	}{
+		{"along.fore", "along.aft", func(a, b image.Point) bool { return a.X < b.X-20 }},
+		{"rear.up", "rear.down", func(a, b image.Point) bool { return a.Y < b.Y-20 }},
+		{"front.up", "front.down", func(a, b image.Point) bool { return a.Y < b.Y-20 }},
+		{"front.up", "rear.up", func(a, b image.Point) bool { return a.X < b.X-20 }},
+	} {
+		if a, b := mark(row.one), mark(row.other); !row.ok(a, b) {
+			t.Errorf("%s is marked at %v, %s at %v", row.one, a, row.other, b)
+		}
+	}
 }

@@ -27,6 +27,11 @@ func (m *Model) Keep() {
 		m.err = ErrNothingTyped
 		return
 	}
+	if _, said := m.lying(); m.TakesFinder() && !said {
+		m.keeping = true
+		m.open(Laying)
+		return
+	}
 	if m.stop.Point.Sense != measure.Unsigned && !m.typed.zero() {
 		m.open(Sides)
 		return
@@ -68,6 +73,10 @@ func (m *Model) submit(v measure.Value) {
 	if m.stop.State.Ride != measure.Bench {
 		e.Height = m.stand.Height
 	}
+	if m.TakesFinder() {
+		l, _ := m.lying()
+		e.Way, e.Lay = l.Way(), l.Lay()
+	}
 	m.entry = e
 	if m.doubts = m.log.Doubts(e); len(m.doubts) > 0 {
 		m.open(Doubts)
@@ -105,7 +114,7 @@ func (m *Model) keep() {
 		m.noteHeight()
 	}
 	m.typed = Typed{}
-	m.show(Result)
+	m.show(m.afterKeep())
 }
 
 func (m *Model) refuse(err error) {

@@ -1,6 +1,8 @@
 package take
 
 import (
+	"encoding/json"
+
 	"yokebook/app/logbook"
 	"yokebook/checks"
 	"yokebook/measure"
@@ -18,6 +20,7 @@ type Log interface {
 	Doubts(logbook.Entry) []logbook.Doubt
 	Keep(logbook.Entry) (logbook.Change, error)
 	Strike(reading measure.ID, reason string) (logbook.Change, error)
+	Set(field string, value json.RawMessage) (logbook.Change, error)
 	Skip(point string, state measure.State, reason string) (logbook.Change, error)
 }
 
@@ -29,6 +32,7 @@ const (
 	Keypad   Page = "keypad"   // type a number
 	Codes    Page = "codes"    // one of a few answers, or yes and no
 	Write    Page = "write"    // a text that stands on a part
+	Laying   Page = "laying"   // how the finder lies
 	Sides    Page = "sides"    // which end is high, which side …
 	Doubts   Page = "doubts"   // asks back before keeping
 	Refused  Page = "refused"  // why it was not kept
@@ -45,6 +49,9 @@ const (
 	Route    Page = "route"    // all stops
 	Findings Page = "findings" // all findings
 	Finding  Page = "finding"  // one of them
+	Reverse  Page = "reverse"  // what finding a finder's zero takes
+	Turn     Page = "turn"     // turn the finder end for end
+	Zero     Page = "zero"     // the zero that was found
 )
 
 // Stand is how the vehicle stands.
@@ -63,27 +70,32 @@ type Kept struct {
 
 // Model is the state of the Take screen. Its methods are called from one goroutine.
 type Model struct {
-	log    Log
-	page   Page
-	under  []Page // pages that Back returns to
-	stop   route.Stop
-	typed  Typed
-	height Typed
-	stand  Stand
-	warned map[string]bool // cautions that were shown, by caution, setup and state
-	entry  logbook.Entry   // waits for an answer on the page Sides or Doubts
-	doubts []logbook.Doubt
-	kept   *Kept
-	opened string // key of the finding on the page Finding
-	units  map[measure.Quantity]measure.Unit
-	tools  map[measure.Quantity]string
-	err    error
+	log      Log
+	page     Page
+	under    []Page // pages that Back returns to
+	stop     route.Stop
+	typed    Typed
+	height   Typed
+	stand    Stand
+	warned   map[string]bool // cautions that were shown, by caution, setup and state
+	entry    logbook.Entry   // waits for an answer on the page Sides or Doubts
+	doubts   []logbook.Doubt
+	kept     *Kept
+	laid     map[string]laying // how each tool lay when it was said last, by its id
+	keeping  bool              // Keep waits for the answer of the page Laying
+	reversal *Reversal         // nil: no finder's zero is being found
+	opened   string            // key of the finding on the page Finding
+	units    map[measure.Quantity]measure.Unit
+	tools    map[measure.Quantity]string
+	err      error
 }
 
 // New returns the model of an open build, at the stop where work goes on.
 func New(log Log) *Model {
-	m := &Model{log: log, warned: map[string]bool{}, units: map[measure.Quantity]measure.Unit{}, tools: map[measure.Quantity]string{}}
+	m := &Model{log: log, warned: map[string]bool{}, units: map[measure.Quantity]measure.Unit{}, tools: map[measure.Quantity]string{},
+		laid: map[string]laying{}}
 	m.stand.State, m.stand.Setup, m.stand.Height = log.Standing()
+	m.recall()
 	next, more := log.Next()
 	m.goOn(logbook.Change{Next: next, More: more})
 	return m

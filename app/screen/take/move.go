@@ -16,6 +16,7 @@ func (m *Model) Go(s route.Stop) {
 		m.typed = Typed{}
 	}
 	m.stop = s
+	m.leaveReversal()
 	switch {
 	case s.State.Ride != measure.Bench && s.State != m.stand.State:
 		m.show(Bring)

@@ -59,6 +59,14 @@ func press(m *Model, number string) {
 	}
 }
 
+// keep presses the key; where the finder's lie is asked it lies along the part, marked end forward.
+func keep(m *Model) {
+	m.Keep()
+	if m.Page() == Laying {
+		m.Lay(AlongFore)
+	}
+}
+
 func wantPage(t *testing.T, m *Model, want Page) {
 	t.Helper()
 	if m.Page() != want {
@@ -126,7 +134,7 @@ func TestASignedValueAsksForItsSide(t *testing.T) {
 	m, book := open(t)
 	at(t, m, "gearbox.slope", measure.Hanging)
 	press(m, "2.4")
-	m.Keep()
+	keep(m)
 	wantPage(t, m, Sides)
 	if len(book.Build().Readings) != 0 {
 		t.Fatal("kept before the side was said")
@@ -142,7 +150,7 @@ func TestZeroHasNoSide(t *testing.T) {
 	m, _ := open(t)
 	at(t, m, "gearbox.slope", measure.Hanging)
 	press(m, "0.0")
-	m.Keep()
+	keep(m)
 	wantPage(t, m, Result)
 	if got := m.Kept().Reading.Value.Token(); got != "0.0" {
 		t.Errorf("kept %q", got)
@@ -151,7 +159,7 @@ func TestZeroHasNoSide(t *testing.T) {
 
 func TestNothingTypedIsNotKept(t *testing.T) {
 	m, _ := open(t)
-	m.Keep()
+	keep(m)
 	wantPage(t, m, Keypad)
 	if !errors.Is(m.Error(), ErrNothingTyped) {
 		t.Errorf("error is %v", m.Error())
@@ -166,7 +174,7 @@ func TestAnImplausibleValueIsAskedBack(t *testing.T) {
 	m, book := open(t)
 	at(t, m, "gearbox.slope", measure.Hanging)
 	press(m, "45")
-	m.Keep()
+	keep(m)
 	m.Side(true)
 	wantPage(t, m, Doubts)
 	if got := m.Doubts()[0].Key; got != logbook.DoubtImplausible {
@@ -177,7 +185,7 @@ func TestAnImplausibleValueIsAskedBack(t *testing.T) {
 	if got := m.Typed().Text(false); got != "45" {
 		t.Errorf("typed is %q now", got)
 	}
-	m.Keep()
+	keep(m)
 	m.Side(true)
 	m.KeepAllTheSame()
 	wantPage(t, m, Result)
@@ -190,7 +198,7 @@ func TestAnImpossibleValueIsRefusedAndStaysTyped(t *testing.T) {
 	m, book := open(t)
 	at(t, m, "gearbox.slope", measure.Hanging)
 	press(m, "94")
-	m.Keep()
+	keep(m)
 	m.Side(true)
 	wantPage(t, m, Refused)
 	if m.Error() == nil || len(book.Build().Readings) != 0 {
@@ -217,7 +225,7 @@ func TestWhatTheDiskRefusesIsSaid(t *testing.T) {
 	_, book := open(t)
 	m := New(full{book})
 	press(m, "5200")
-	m.Keep()
+	keep(m)
 	wantPage(t, m, Refused)
 	if !errors.Is(m.Error(), errFull) || m.Kept() != nil {
 		t.Errorf("error %v, kept %v", m.Error(), m.Kept())
@@ -244,7 +252,7 @@ func TestCautionsComeOncePerSetupAndState(t *testing.T) {
 	m.Heeded()
 	wantPage(t, m, Keypad)
 	press(m, "0")
-	m.Keep()
+	keep(m)
 	m.Next()
 	wantPage(t, m, Keypad)
 	m.OpenSetup()
@@ -263,7 +271,7 @@ func TestAChangedStateRaisesTheSetup(t *testing.T) {
 		t.Errorf("setup %d though nothing was read", got)
 	}
 	press(m, "0")
-	m.Keep()
+	keep(m)
 	m.OpenStances()
 	m.SetState(measure.RideLaden)
 	if got := m.Stand(); got.Setup != 2 || got.State != measure.RideLaden {
@@ -284,7 +292,7 @@ func TestThePartOffTheVehicleLeavesTheVehicleWhereItIs(t *testing.T) {
 	if got := m.Stand(); got.State != measure.RideKerb || got.Setup != 1 {
 		t.Errorf("stands %+v", got)
 	}
-	m.Keep()
+	keep(m)
 	if got := m.Kept().Reading.State(); got != measure.OffBench {
 		t.Errorf("read %s", got)
 	}
@@ -309,12 +317,12 @@ func TestTheHeightGoesWithTheReadings(t *testing.T) {
 	press(m, "2")
 	m.OpenHeight()
 	press(m, "612")
-	m.Keep()
+	keep(m)
 	wantPage(t, m, Keypad)
 	if got := m.Typed().Text(false); got != "2" {
 		t.Errorf("typed is %q now", got)
 	}
-	m.Keep()
+	keep(m)
 	m.Side(true)
 	if got := m.Kept().Reading.Height.Token(); got != "612" {
 		t.Errorf("height %q", got)
@@ -330,7 +338,7 @@ func TestStrikeTheLast(t *testing.T) {
 	m, book := open(t)
 	at(t, m, "datum.slope", measure.Hanging)
 	press(m, "3")
-	m.Keep()
+	keep(m)
 	m.Side(true)
 	m.StrikeLast("misread")
 	wantPage(t, m, Result)
@@ -352,7 +360,7 @@ func TestRepeatsAreCounted(t *testing.T) {
 	at(t, m, "datum.slope", measure.Hanging)
 	for range 2 {
 		press(m, "3")
-		m.Keep()
+		keep(m)
 		m.Side(true)
 		m.Again()
 	}
@@ -426,7 +434,7 @@ func TestUnits(t *testing.T) {
 	}
 	m.SwitchUnit()
 	wantPage(t, m, Keypad)
-	m.Keep()
+	keep(m)
 	if r := m.Kept().Reading; r.Unit != "in" || r.Value.Token() != "47.5" {
 		t.Errorf("kept %s %s", r.Value.Token(), r.Unit)
 	}
@@ -449,7 +457,7 @@ func TestTheOnlyToolIsTaken(t *testing.T) {
 	m.OpenTools()
 	m.SetTool("")
 	press(m, "0")
-	m.Keep()
+	keep(m)
 	if got := m.Kept().Reading.Instrument; got != "" {
 		t.Errorf("kept with %q though none was said", got)
 	}
@@ -512,10 +520,10 @@ func TestWorkGoesOnWhereTheVehicleStands(t *testing.T) {
 	press(m, "612")
 	m.OpenHeight()
 	press(m, "598")
-	m.Keep()
+	keep(m)
 	m.Erase()
 	m.Erase()
-	m.Keep()
+	keep(m)
 	m.Side(true)
 	again := New(book)
 	if got := again.Stand(); got.State != measure.RideKerb || got.Setup != 1 || got.Height.Token() != "598" {
