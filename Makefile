@@ -51,7 +51,7 @@ same-bits: headless ## the findings of testdata/builds on amd64 and arm64 agains
 
 golden: headless ## rewrite testdata/golden from this machine; the diff is what to review
 	@.ci/same-bits --write
-	go test -count=1 ./app/cli -args -rewrite
+	go test -count=1 ./app/cli ./app/draw -args -rewrite
 
 bench: ## keep-to-findings and recheck, each as a share of one display frame
 	go test -run '^$$' -bench . -benchtime 200x ./app/bench

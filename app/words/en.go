@@ -21,6 +21,7 @@ func english() *Language {
 		enStore,
 		enSync,
 		enScreen,
+		enDraw,
 		enRemedy,
 	)
 	l.native = true
