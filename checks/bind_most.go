@@ -29,8 +29,7 @@ func (e *engine) mostAngle(c *Check) []Finding {
 			}
 			angles = append(angles, q)
 		}
-		f.Missing = e.mostMissing(j, seen, allowed != nil)
-		f.Advice = Message{Key: MsgTakeMissing}
+		f.wait(e.mostMissing(j, seen, allowed != nil))
 		if len(angles) > 0 {
 			q := e.combine("most", 1, func(x, out []float64) { out[0] = slices.Max(x) }, angles...)[0]
 			f.fill(q)

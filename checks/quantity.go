@@ -129,9 +129,9 @@ type share struct {
 // only grow, the mean of both sides counts, so an input that matters there is never taken for nothing.
 func (q *quantity) shares() []share {
 	var list []share
-	total := 0.0
+	total, scale := 0.0, q.squarable()
 	for _, s := range q.shifts {
-		up, down := s.up-q.best, s.down-q.best
+		up, down := float64((s.up-q.best)*scale), float64((s.down-q.best)*scale)
 		part := (float64(up*up) + float64(down*down)) / 2
 		if part == 0 {
 			continue
@@ -157,6 +157,21 @@ func (q *quantity) shares() []share {
 		return 0
 	})
 	return list
+}
+
+// squarable is the factor that keeps the squares of q's shifts finite: 1 but for sizes that no part has.
+func (q *quantity) squarable() float64 {
+	widest := 0.0
+	for _, s := range q.shifts {
+		widest = max(widest, math.Abs(s.up-q.best), math.Abs(s.down-q.best))
+	}
+	switch {
+	case !finite(widest):
+		return 0
+	case widest > 1e150:
+		return 1 / widest
+	}
+	return 1
 }
 
 // signature names a quantity by everything that it was made from.

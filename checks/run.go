@@ -215,8 +215,9 @@ func (e *engine) ofSubject(c *Check, subject string) []Finding {
 	}
 	if len(out) == 0 {
 		a := c.perState(e, blank, subject)
-		out = append(out, Finding{Check: c.Key, Subject: subject, Unit: c.Unit, Limit: e.limitFor(c, a),
-			Verdict: Waiting, Missing: a.missing, Advice: Message{Key: MsgTakeMissing}})
+		f := Finding{Check: c.Key, Subject: subject, Unit: c.Unit, Limit: e.limitFor(c, a)}
+		f.wait(a.missing)
+		out = append(out, f)
 	}
 	return out
 }
@@ -235,13 +236,21 @@ func (e *engine) limitFor(c *Check, a answer) *Limit {
 	return e.limitOf(key)
 }
 
+// wait leaves a finding waiting for what is missing. Where nothing is, its readings give no number.
+func (f *Finding) wait(missing []Missing) {
+	f.Verdict, f.Missing, f.Advice = Waiting, missing, Message{Key: MsgTakeMissing}
+	if len(missing) == 0 {
+		f.Advice = Message{Key: MsgNoNumber}
+	}
+}
+
 // judge gives a finding its verdict; ln is nil for a check that no state of the line concerns, and
 // one of a state that the shaft does not run in is not judged.
 func (e *engine) judge(f *Finding, c *Check, a answer, ln *line) {
 	f.Limit = e.limitFor(c, a)
 	switch {
 	case a.q == nil:
-		f.Verdict, f.Missing, f.Advice = Waiting, a.missing, Message{Key: MsgTakeMissing}
+		f.wait(a.missing)
 		return
 	case a.q.bad, a.against != nil && a.against.bad:
 		if a.against != nil && a.against.bad {
