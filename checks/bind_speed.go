@@ -43,9 +43,9 @@ func (e *engine) speedOf() speed {
 	if len(missing) > 0 {
 		return speed{missing: missing}
 	}
-	transfer := e.bench("transfer.high")
-	if transfer == nil {
-		transfer = exact(1)
+	transfer := exact(1)
+	if high := e.bench("transfer.high"); high != nil && !e.aheadOfTransfer() {
+		transfer = high
 	}
 	q := e.combine("engine speed", 1, func(x, out []float64) {
 		out[0] = orNone(shaft.SpeedFromEngine(shaft.EngineDrive{RevPerMin: x[0], Gear: x[1], Transfer: x[2]}))
@@ -61,13 +61,26 @@ func (e *engine) bench(key string) *quantity {
 	return nil
 }
 
+// aheadOfTransfer reports a shaft that leads to the transfer box: its box slows what is behind it.
+func (e *engine) aheadOfTransfer() bool { return e.build.Layout.Drives == "transfer" }
+
+// axleToShaft is how many turns of the shaft make one of the wheels in the fastest gear; nil where the
+// axle's ratio is not known. A transfer box behind the shaft takes part.
+func (e *engine) axleToShaft() *quantity {
+	axle, high := e.bench("axle.ratio"), e.bench("transfer.high")
+	if axle == nil || high == nil || !e.aheadOfTransfer() {
+		return axle
+	}
+	return e.combine("axle and transfer box", 1, func(x, out []float64) { out[0] = float64(x[0] * x[1]) }, axle, high)[0]
+}
+
 // road is what turns the shaft from the road's side, each number as read.
 type road struct{ kmPerH, axle, radius *quantity }
 
 // roadSpeed returns the road's figures, nil until all are there, and the reason where that speed is
 // governed: a reading of road.speed_max with the tag "governed" and a note.
 func (e *engine) roadSpeed() (figures *road, reason string) {
-	r := road{e.bench("road.speed_max"), e.bench("axle.ratio"), e.rollingRadius()}
+	r := road{e.bench("road.speed_max"), e.axleToShaft(), e.rollingRadius()}
 	if r.kmPerH == nil || r.axle == nil || r.radius == nil {
 		return nil, ""
 	}

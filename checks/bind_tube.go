@@ -176,7 +176,7 @@ func statedLimit(key string, at *quantity, unit string) *Limit {
 
 // turnsPerKmH is the shaft's speed at 1 km/h; 0 where axle or tyre is not known.
 func (e *engine) turnsPerKmH() float64 {
-	axle, radius := e.bench("axle.ratio"), e.rollingRadius()
+	axle, radius := e.axleToShaft(), e.rollingRadius()
 	if axle == nil || radius == nil {
 		return 0
 	}
