@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"time"
 
-	"yokebook/measure"
 	"yokebook/measure/document"
 	"yokebook/measure/merge"
 	"yokebook/sync/place"
@@ -71,14 +70,7 @@ func (r *run) write(ctx context.Context, name string, data []byte) error {
 func (r *run) conclude(s *side) {
 	s.row.Title = s.here.Title
 	s.row.Here = inUse(s.here)
-	sides := []*measure.Build{s.here}
-	if s.there != nil {
-		sides = append(sides, s.there)
-	}
-	if all, report, err := merge.Builds(sides...); err == nil {
-		s.row.Conflicts = len(report.Conflicts)
-		s.row.LastDevice, s.row.LastAt = latest(all)
-	}
+	s.row.LastDevice, s.row.LastAt = latest(s.all)
 	switch {
 	case s.row.Synced:
 		s.row.There = s.row.Here

@@ -21,6 +21,7 @@ type side struct {
 	there *measure.Build // all files of the place united; nil: none could be read
 	own   string         // sum of this device's file as it was read; "" when it was not there
 	whole bool           // nothing of what the place has is missing here
+	all   *measure.Build // both sides united
 	row   Row
 }
 
@@ -110,12 +111,8 @@ func (r *run) gather(ctx context.Context, s *side) error {
 
 // takeIn takes what the place has and this device has not.
 func (r *run) takeIn(s *side) {
-	s.whole = true
-	if s.there == nil {
-		s.row.Went = countAll(s.here)
-		return
-	}
-	union, more, err := r.union(s)
+	s.whole, s.all = true, s.here
+	more, err := r.union(s)
 	if err != nil {
 		s.whole = false
 		r.fault(Refused, string(s.id), fmt.Errorf("build %s: its files can't be united, so none was taken: %w", s.id, err))
@@ -124,7 +121,7 @@ func (r *run) takeIn(s *side) {
 	if !more {
 		return
 	}
-	taken, stamp, err := r.Builds.Take(union)
+	taken, stamp, err := r.Builds.Take(s.all)
 	if err != nil {
 		s.whole, s.row.Came = false, merge.Counts{}
 		r.fault(Here, string(s.id), err)
@@ -135,36 +132,36 @@ func (r *run) takeIn(s *side) {
 
 // union unites both sides, counts what is only on one, and tells whether the place has more than this
 // device. It errs when the result is no build that could be written: then a file is hostile.
-func (r *run) union(s *side) (union *measure.Build, more bool, err error) {
+func (r *run) union(s *side) (more bool, err error) {
+	sides := make([]*measure.Build, 0, 2)
+	for _, b := range []*measure.Build{s.here, s.there} {
+		if b != nil {
+			sides = append(sides, b)
+		}
+	}
+	if len(sides) == 0 {
+		return false, nil
+	}
+	all, report, err := merge.Builds(sides...)
+	if err != nil {
+		return false, err
+	}
 	if s.here == nil {
-		s.row.Came = countAll(s.there)
-		_, err = document.Write(s.there)
-		return s.there, true, err
+		s.row.Came = report.Sources[0].Held
+	} else {
+		s.row.Went = report.Sources[0].Only
 	}
-	union, report, err := merge.Builds(s.here, s.there)
-	if err != nil {
-		return nil, false, err
+	if len(sides) == 2 {
+		s.row.Came = report.Sources[1].Only
 	}
-	s.row.Went, s.row.Came = report.Sources[0].Only, report.Sources[1].Only
-	data, err := document.Write(union)
+	data, err := document.Write(all)
 	if err != nil {
-		return nil, false, err
+		return false, err
+	}
+	s.all, s.row.Conflicts = all, len(report.Conflicts)
+	if s.here == nil || s.there == nil {
+		return s.here == nil, nil
 	}
 	before, err := document.Write(s.here)
-	if err != nil {
-		return nil, false, err
-	}
-	return union, !bytes.Equal(data, before), nil
-}
-
-// countAll counts the records of one build.
-func countAll(b *measure.Build) merge.Counts {
-	if b == nil {
-		return merge.Counts{}
-	}
-	_, report, err := merge.Builds(b)
-	if err != nil {
-		return merge.Counts{}
-	}
-	return report.Sources[0].Held
+	return err == nil && !bytes.Equal(data, before), err
 }
