@@ -56,8 +56,9 @@ golden: headless ## rewrite testdata/golden from this machine; the diff is what 
 bench: ## keep-to-findings and recheck, each as a share of one display frame
 	go test -run '^$$' -bench . -benchtime 200x ./app/bench
 
-soak: ## the long form of what the store must survive: kills, cuts, flipped bits, failing disk, lost power
+soak: ## the long form of what the store and sync must survive: kills, damage, lost power, 10,000 schedules of devices
 	@cd measure/store && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m
+	@cd sync && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m -run Fire -v
 
 PAGES := keypad-typed result-ride findings
 picture: ## redraw the picture of README.md from the screens as they are
