@@ -116,6 +116,11 @@ func (e *engine) ofState(c *Check, s measure.State) Finding {
 			flag(Unsure, Message{MsgHeights, []any{h.point, h.mm}})
 		}
 	}
+	for _, key := range lengthsOfHeight {
+		if t := e.take(key, s); t != nil && t.heightOff > 0 {
+			flag(Unsure, Message{MsgHeights, []any{key, t.heightOff}})
+		}
+	}
 	if s.Ride == measure.Droop {
 		f.Notes = append(f.Notes, Message{Key: MsgHanging})
 	}

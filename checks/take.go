@@ -1,7 +1,6 @@
 package checks
 
 import (
-	"math"
 	"slices"
 
 	"yokebook/measure"
@@ -71,7 +70,12 @@ func (e *engine) takeRead(key string, state measure.State) *taken {
 				return &taken{q: q, setup: setup, moved: off}
 			}
 		}
-		return &taken{q: e.repeats(point, here, off), setup: setup, heightOff: off}
+		q := e.repeats(point, here, off)
+		if off > 0 {
+			reference, _ := e.stateHeight(state)
+			q = e.lengthAtHeight(key, q, here, reference)
+		}
+		return &taken{q: q, setup: setup, heightOff: off}
 	}
 	if len(all) > 0 {
 		return &taken{q: e.repeats(point, all, 0)}
@@ -92,56 +96,4 @@ func (e *engine) elsewhere(key string) []measure.Reading {
 		}
 	}
 	return nil
-}
-
-// stateHeight is the height that a state means as a number: the lower median of those read with
-// its slopes; false when none was.
-func (e *engine) stateHeight(state measure.State) (float64, bool) {
-	var heights []float64
-	for _, r := range e.readings {
-		if h, ok := r.Height.Float(); ok && r.State() == state.Base() && !everywhere(r) {
-			heights = append(heights, h)
-		}
-	}
-	if len(heights) == 0 {
-		return 0, false
-	}
-	slices.Sort(heights)
-	return heights[(len(heights)-1)/2], true
-}
-
-// sameHeight keeps the readings taken at the state's height (or at none). Where there are none of
-// these it keeps those nearest to it and says how far off they are in mm.
-func (e *engine) sameHeight(list []measure.Reading, state measure.State) ([]measure.Reading, float64) {
-	reference, ok := e.stateHeight(state)
-	if !ok {
-		return list, 0
-	}
-	off := func(r measure.Reading) float64 {
-		h, ok := r.Height.Float()
-		if !ok {
-			return 0
-		}
-		return math.Abs(h - reference)
-	}
-	nearest := math.Inf(1)
-	for _, r := range list {
-		nearest = math.Min(nearest, off(r))
-	}
-	same := given("state.height")
-	keep := slices.DeleteFunc(slices.Clone(list), func(r measure.Reading) bool { return off(r) > math.Max(nearest, same) })
-	if nearest <= same {
-		return keep, 0
-	}
-	return keep, nearest
-}
-
-// meanHeight is where readings that carry a height were taken.
-func meanHeight(list []measure.Reading) float64 {
-	sum := 0.0
-	for _, r := range list {
-		h, _ := r.Height.Float()
-		sum += h
-	}
-	return sum / float64(len(list))
 }

@@ -11,7 +11,7 @@ import (
 func TestEveryRowIsWhole(t *testing.T) {
 	units := []string{"", "deg", "mm", "kg", "N", "N·m", "N/mm", "MPa", "HRC", "rev/min", "km/h", "rad/s²",
 		"GPa", "kg/m³", "mm/s", "m/s²", "h", "deg/m", "count"}
-	bare := []string{"slip.engaged", "travel.leaf_link", "travel.bump_rubber", "travel.bump_doubt", "windup.coast_share", "reading.spread", "estimated.share", "speed.road_factor", "verdict.chance",
+	bare := []string{"slip.engaged", "travel.leaf_link", "travel.bump_rubber", "travel.bump_doubt", "windup.coast_share", "travel.length_share", "reading.spread", "estimated.share", "speed.road_factor", "verdict.chance",
 		"shaft.critical_speed", "shaft.half_critical", "shaft.stress", "joint.life_exponent", "torque.net_share", "torque.manual_share",
 		"torque.automatic_share", "torque.transfer_share", "torque.axle_share", "torque.tyre_friction", "match.count", "fit.answer",
 		"clutch.hub", "clutch.spigot", "clutch.torque", "clutch.friction", "spline.loose", "spline.share", "spline.capacity", "spline.application",

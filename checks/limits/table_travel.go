@@ -63,6 +63,8 @@ var travelRows = []Row{
 		Meaning: "a shaft whose length was not read counts as the assumed length ± this"},
 	{Key: "assumed.shaft.length_elsewhere", Value: 40, Unit: "mm", Sense: Input, Source: judged,
 		Meaning: "a shaft's length read in another state counts as ± this in a state where it was not read"},
+	{Key: "travel.length_share", Value: 0.35, Unit: "", Sense: Input, Source: judged,
+		Meaning: "a shaft's length, or how far it was drawn out, read at another height than its state's counts as ± this share of the difference"},
 	{Key: "windup.coast_share", Value: 0.3, Unit: "", Sense: Input, Source: judged,
 		Meaning: "torque on the overrun as a share of the torque in drive"},
 	{Key: "windup.springs", Value: 2, Unit: "count", Sense: Input, Source: "an axle on leaf springs has one on each side",
