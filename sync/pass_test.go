@@ -409,3 +409,16 @@ func holdsAll(t *testing.T, s *shed, b *measure.Build) bool {
 	_, report, err := merge.Builds(all...)
 	return err == nil && report.Sources[0].Only.Total() == 0 && len(all) > 1
 }
+
+// A place that does not tell letters apart by case may show our own file in capitals.
+func TestOwnFileInCapitalsIsOurOwn(t *testing.T) {
+	s, a, _ := pair(t)
+	a.keep(1, 1, "2.4")
+	a.must()
+	name := place.FileName(buildID(1), a.id)
+	s.files[strings.ToUpper(name)] = s.files[name]
+	delete(s.files, name)
+	if r := a.must(); r.Written != 0 || !r.Builds[0].Synced || len(s.files) != 1 {
+		t.Errorf("written %d, %+v", r.Written, r.Builds)
+	}
+}

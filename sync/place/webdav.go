@@ -3,6 +3,7 @@ package place
 import (
 	"bytes"
 	"context"
+	"errors"
 	"fmt"
 	"io"
 	"net/http"
@@ -90,12 +91,17 @@ func (w *WebDAV) Put(ctx context.Context, name string, data []byte) error {
 		header: http.Header{"Content-Type": {"application/json"}}}, nil)
 }
 
-// Move gives a file another name.
+// Move gives a file another name. It is not sent again when the file has gone from its old name: the
+// answer was lost then, and some servers remove the new file before they miss the old one.
 func (w *WebDAV) Move(ctx context.Context, from, to string) error {
 	if !Valid(to) {
 		return fmt.Errorf("%s: %.60q is no name of a file in a place", w.Name(), to)
 	}
-	return w.do(ctx, request{method: "MOVE", name: from,
+	done := func(ctx context.Context) bool {
+		_, _, err := w.once(ctx, request{method: http.MethodHead, name: from}, nil)
+		return errors.Is(err, ErrNone)
+	}
+	return w.do(ctx, request{method: "MOVE", name: from, done: done,
 		header: http.Header{"Destination": {w.at(to)}, "Overwrite": {"T"}}}, nil)
 }
 
@@ -118,6 +124,8 @@ type request struct {
 	body   []byte
 	header http.Header
 	gone   bool // that nothing has the name is no error
+	// done reports, before it is sent again, that it need not be; nil: it can be sent twice without harm.
+	done func(context.Context) bool
 }
 
 func (w *WebDAV) make(ctx context.Context, q request) (*http.Request, error) {

@@ -22,8 +22,7 @@ const (
 	oneRequest = 2 * time.Minute
 )
 
-// do sends a request until it is answered, at most five times, and hands a good answer to read. Each
-// of our requests can be sent twice without harm.
+// do sends a request until it is answered, at most five times, and hands a good answer to read.
 func (w *WebDAV) do(ctx context.Context, q request, read func(*http.Response) error) error {
 	pause := firstPause
 	for try := 1; ; try++ {
@@ -36,6 +35,9 @@ func (w *WebDAV) do(ctx context.Context, q request, read func(*http.Response) er
 		}
 		if waitErr := w.access.Wait(ctx, min(after, longestWait)); waitErr != nil {
 			return err
+		}
+		if q.done != nil && q.done(ctx) {
+			return nil
 		}
 		pause *= 2
 	}
