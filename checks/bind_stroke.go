@@ -109,7 +109,7 @@ func (e *engine) strokeBy(st *stroke, m *model, bump, droop, exposed *quantity, 
 }
 
 // positions computes for every draw the least and the most position over the travel, the way between
-// them, and the positions at two more heights. Where the travel turns inside, at the best values, a
+// them, and the positions at two more heights that it was read at. Where the travel turns inside, at the best values, a
 // draw is looked at there too: at a turn a small step aside changes nothing.
 func (e *engine) positions(m *model, bump, droop, ride, at *quantity, inner []slip.Extreme) []*quantity {
 	k := len(m.args)
@@ -133,11 +133,14 @@ func (e *engine) positions(m *model, bump, droop, ride, at *quantity, inner []sl
 			p := position(min(max(h, low), high))
 			out[0], out[1] = min(out[0], p), max(out[1], p)
 		}
-		out[2], out[3] = out[1]-out[0], position(x[k+2])
+		out[3] = position(x[k+2])
 		out[4] = out[3]
 		if !same {
 			out[4] = position(x[k+3])
 		}
+		// It stood at both of these: a draw can't go less far than that.
+		out[0], out[1] = min(out[0], out[3], out[4]), max(out[1], out[3], out[4])
+		out[2] = out[1] - out[0]
 		if !ok {
 			for i := range out {
 				out[i] = math.NaN()

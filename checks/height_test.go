@@ -56,3 +56,38 @@ func TestBumpGapReadAtAnotherHeightIsCarried(t *testing.T) {
 		t.Errorf("full bump at %.2f, want 420", got)
 	}
 }
+
+// A shaft can't stay further out over its whole travel than it stood when it was read: however the axle
+// of which nothing but heights is known bows, no draw leaves more stroke than was left there.
+func TestNoDrawLeavesMoreStrokeThanWasRead(t *testing.T) {
+	s := newBench(t, measure.NewLayout())
+	s.inPlan()
+	s.tape()
+	s.slopes(measure.RideKerb, "1", "0.5", "1", with("exact"))
+	s.mm(measure.RideKerb, map[string]float64{"hub.height": 500, "shaft.length": 1200, "rear_joint.x": 270, "rear_joint.z": 0})
+	s.wholeTravel()
+	s.spline(100, 14, 35)
+	list := s.run()
+	if f := find(t, list, "slip.closing||"); *f.High > 14+1e-9 {
+		t.Errorf("least drawn out %.2f … %.2f, and 14 was read", *f.Low, *f.High)
+	}
+}
+
+// Likewise the room beside the shaft: read 90 mm away in height it may be that much less.
+func TestRoomReadAtAnotherHeightIsWidened(t *testing.T) {
+	for _, row := range []struct {
+		height string
+		want   float64
+	}{{"500", 0}, {"590", 0.9 * 90}} {
+		s := newBench(t, measure.NewLayout())
+		s.tape()
+		s.mm(measure.RideKerb, map[string]float64{"hub.height": 500, "obstacle.gap": 150, "obstacle.station": 400})
+		s.read("obstacle.side", "3", measure.RideKerb)
+		s.read("tube.od", "60", measure.OffBench, with("rule"))
+		s.carry("obstacle.gap", row.height)
+		f := find(t, s.run(), "shaft.clearance||")
+		if got := *f.Value - *f.Low; math.Abs(got-row.want) > 0.5 {
+			t.Errorf("at %s: %.2f less at worst, want %.2f (5 %% point of ± 90, worked apart from this code)", row.height, got, row.want)
+		}
+	}
+}

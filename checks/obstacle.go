@@ -30,7 +30,16 @@ func (e *engine) tagged(key, tag string, fits func(measure.Reading) bool) *quant
 		return nil
 	}
 	p, _ := measure.PointOf(key)
-	return e.repeats(p, list, 0)
+	if !p.Moves {
+		return e.repeats(p, list, 0)
+	}
+	state := list[0].State()
+	list, off := e.sameHeight(list, state)
+	q := e.repeats(p, list, 0)
+	if reference, ok := e.stateHeight(state); ok && off > 0 {
+		return e.lengthAtHeight(key, q, list, reference)
+	}
+	return q
 }
 
 func (e *engine) obstacles() []obstacle {

@@ -11,15 +11,19 @@ import (
 var lengthsOfHeight = []string{"bump.gap", "shaft.length", "slip.exposed"}
 
 // lengthAtHeight is a length read at one height as it stands at the state's own, mm: the gap over a
-// bump stop changes as the height does, a shaft's length by a share of it to either side.
+// bump stop changes as the height does, a shaft's length by a share of it to either side, and the room
+// beside the shaft by all of it at most.
 func (e *engine) lengthAtHeight(key string, q *quantity, list []measure.Reading, reference float64) *quantity {
-	lower := reference - meanHeight(list)
+	lower, share := reference-meanHeight(list), 1.0
 	switch key {
 	case "bump.gap":
 		return e.combine("gap at height", 1, func(x, out []float64) { out[0] = max(0, x[0]+x[1]) }, q, exact(lower))[0]
 	case "shaft.length", "slip.exposed":
+		share = e.setting("travel.length_share")
+		fallthrough
+	case "obstacle.gap":
 		c := &cause{key: "height|" + string(list[0].ID), shape: rectangular, input: key, reading: list[0].ID}
-		off := e.number(0, []term{{c, float64(math.Abs(lower) * e.setting("travel.length_share"))}}, origin{})
+		off := e.number(0, []term{{c, float64(math.Abs(lower) * share)}}, origin{})
 		return e.combine("length at height", 1, func(x, out []float64) { out[0] = x[0] + x[1] }, q, off)[0]
 	}
 	return q
