@@ -75,7 +75,7 @@ func (m *matching) both(a, b, dimension string) (x, y *quantity) {
 // same demands that what was counted or looked at is alike, or with alike false is not.
 func (m *matching) same(a, b, dimension string, alike bool, key string) {
 	x, y := m.both(a, b, dimension)
-	if x == nil {
+	if x == nil || m.disputed(x, a+dimension) || m.disputed(y, b+dimension) {
 		return
 	}
 	pass := make([]bool, drawCount)
@@ -83,6 +83,15 @@ func (m *matching) same(a, b, dimension string, alike bool, key string) {
 		pass[k] = (x.at(k) == y.at(k)) == alike
 	}
 	m.list = append(m.list, demand{pass: pass, says: Message{key, []any{a + dimension, b + dimension, x.best, y.best}}, from: x.from.join(y.from)})
+}
+
+// disputed notes a count or an answer as missing whose repeats don't agree.
+func (m *matching) disputed(q *quantity, key string) bool {
+	low, high := q.interval()
+	if low != high {
+		m.missing = append(m.missing, need(key))
+	}
+	return low != high
 }
 
 // near demands that two sizes differ by no more than the table's limit.

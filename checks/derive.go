@@ -58,20 +58,21 @@ func (e *engine) surveyPoints() []string {
 }
 
 // surveyed works out length or slope of a one-piece shaft between the two flanges. Offsets sideways
-// and plan angles of the ends count where they are known, else as 0.
+// and plan angles of the ends count where they are known, else as 0. Heights above the floor of two
+// setups don't go together: the vehicle was moved between them.
 func (e *engine) surveyed(key string, state measure.State) *taken {
 	if e.build.Layout.Shafts != 1 {
 		return nil
 	}
 	var args []*quantity
-	setup := 0
-	for i, p := range e.surveyPoints() {
+	older, setup := e.otherSetup(state)
+	if older != "" {
+		return nil
+	}
+	for _, p := range e.surveyPoints() {
 		t := e.takeRead(p, state)
 		if t == nil {
 			return nil
-		}
-		if i < 3 {
-			setup = max(setup, t.setup)
 		}
 		args = append(args, t.q)
 	}
@@ -90,6 +91,22 @@ func (e *engine) surveyed(key string, state measure.State) *taken {
 		out[0], out[1], out[2] = orNone(s.LengthMM, err), orNone(s.SlopeDeg, err), orNone(s.PlanDeg, err)
 	}, args...)
 	return &taken{q: all[slices.Index(which, key)], setup: setup}
+}
+
+// otherSetup names the flange whose height was read in an older setup than the other's, "" for none, and
+// the newer setup.
+func (e *engine) otherSetup(state measure.State) (older string, setup int) {
+	front, rear := e.takeRead("front_flange.z", state), e.takeRead("rear_flange.z", state)
+	if front == nil || rear == nil {
+		return "", 0
+	}
+	switch {
+	case front.setup < rear.setup:
+		return "front_flange.z", rear.setup
+	case rear.setup < front.setup:
+		return "rear_flange.z", front.setup
+	}
+	return "", front.setup
 }
 
 // surveyedPlan is the shaft's plan angle from the offsets of its ends, in this state or in one that
@@ -152,7 +169,11 @@ func (e *engine) lacks(key string, state measure.State) []Missing {
 		return itself
 	}
 	var rest []Missing
-	begun := false
+	older, setup := e.otherSetup(state)
+	begun := older != ""
+	if begun {
+		rest = append(rest, Missing{Point: older, State: state.Base(), Setup: setup})
+	}
 	for i, p := range e.surveyPoints() {
 		if e.takeRead(p, state) != nil {
 			begun = begun || i < 5 // the slopes of both ends are read with a shaft too

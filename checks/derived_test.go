@@ -108,3 +108,23 @@ func TestTwoWeighings(t *testing.T) {
 		s.says("derived.agreement|engine_gearbox.mass|bench", want)
 	}
 }
+
+// Between two setups the vehicle was moved: heights above the floor taken in both say nothing of the
+// shaft's slope. The gap alone depends on no setup.
+func TestFlangeHeightsOfTwoSetupsDontGoTogether(t *testing.T) {
+	s := surveyed(t)
+	for i := range s.b.Readings {
+		if s.b.Readings[i].Point == "rear_flange.z" {
+			setup(2)(&s.b.Readings[i])
+		}
+	}
+	f := s.says("joint.angle|front|ride/kerb", checks.Waiting)
+	if len(f.Missing) != 1 || f.Missing[0] != (checks.Missing{Point: "front_flange.z", State: measure.RideKerb, Setup: 2}) {
+		t.Errorf("waits for %v, want the front flange's height in setup 2", f.Missing)
+	}
+	s = surveyed(t)
+	s.read("shaft.gap", "1200", measure.RideKerb, setup(2))
+	if f := find(t, s.run(), "joint.angle|front|ride/kerb"); f.Value == nil || math.Abs(*f.Value-5.1564) > 1e-3 {
+		t.Errorf("%s, missing %v: the slope is of the setup of the heights", f.Verdict, f.Missing)
+	}
+}

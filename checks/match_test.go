@@ -184,3 +184,13 @@ func TestFitIsAnsweredByAPerson(t *testing.T) {
 		}
 	}
 }
+
+// Two answers that differ are no answer: a pilot that was called both kinds never meets its opposite.
+func TestDisputedAnswerIsAskedAgain(t *testing.T) {
+	s := flanged(t)
+	s.bare("front_end.pilot_kind", "0")
+	waitsFor(t, s.says("flange.match|front_end|bench", checks.Waiting), "front_end.pilot_kind")
+	s = flanged(t)
+	s.bare("front_mate.bolts", "6")
+	waitsFor(t, s.says("flange.match|front_end|bench", checks.Waiting), "front_mate.bolts")
+}
