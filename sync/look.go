@@ -62,7 +62,9 @@ func (r *run) look(ctx context.Context, f place.File) error {
 	r.memory.Files[f.Name] = s
 	r.note(f.Name, s.Build)
 	if !remembered || old.Sum != s.Sum {
-		r.news[s.Build] = true
+		// Noted in the memory itself: should the pass end before it comes to this build, the next one
+		// must know that there is something to do.
+		delete(r.memory.Builds, s.Build)
 	}
 	if r.room >= len(data) {
 		r.room -= len(data)

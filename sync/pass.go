@@ -39,7 +39,6 @@ type run struct {
 	there  time.Time               // by the clock that dates the files
 	listed map[string]place.File   // what the place holds
 	files  map[measure.ID][]string // the files of each build
-	news   map[measure.ID]bool     // builds of which a file is new or changed
 	held   map[measure.ID]string   // stamps of what this device has
 	pages  map[string]page         // files that were read in this pass, as far as there is room
 	room   int                     // bytes left for pages
@@ -55,7 +54,7 @@ func (p Pass) Run(ctx context.Context, m *Memory) (Report, error) {
 		m.Device = p.Device
 	}
 	r := &run{Pass: p, memory: m, report: Report{Place: p.Place.Name()}, now: p.Now(), room: roomForPages,
-		listed: map[string]place.File{}, files: map[measure.ID][]string{}, news: map[measure.ID]bool{},
+		listed: map[string]place.File{}, files: map[measure.ID][]string{},
 		held: map[measure.ID]string{}, pages: map[string]page{}}
 	err := r.work(ctx)
 	return r.report, err

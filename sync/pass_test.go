@@ -422,3 +422,30 @@ func TestOwnFileInCapitalsIsOurOwn(t *testing.T) {
 		t.Errorf("written %d, %+v", r.Written, r.Builds)
 	}
 }
+
+// What a pass saw and had no time to take in is taken in by the next one, also when nothing changes
+// in between.
+func TestPassThatEndedEarlyIsMadeUpFor(t *testing.T) {
+	for at := 1; at <= 12; at++ {
+		s, a, b := pair(t)
+		for n := range 3 {
+			a.keep(n, n, "2.4")
+		}
+		a.must()
+		b.must()
+		for n := range 3 {
+			a.keep(n, 10+n, "2.5")
+		}
+		a.must()
+		b.now = start.Add(time.Minute) // old enough for every stamp to be trusted
+		b.place = &placetest.Failing{Place: s, At: at, Mode: placetest.Dead}
+		_, _ = b.pass() // where it ends is the point
+		b.place = s
+		b.must()
+		for n := range 3 {
+			if got := len(b.drawer.builds[buildID(n)].Readings); got != 2 {
+				t.Errorf("ended at call %d: build %d has %d readings, want 2", at, n, got)
+			}
+		}
+	}
+}

@@ -55,7 +55,7 @@ func (r *run) build(ctx context.Context, id measure.ID) error {
 func (r *run) unchanged(id measure.ID, m row) bool {
 	own := r.ownName(id)
 	_, there := r.listed[own]
-	return !r.All && !r.news[id] && m.Stamp != "" && r.held[id] == m.Stamp && there && r.memory.Files[own].Sum == m.Own
+	return !r.All && m.Stamp != "" && r.held[id] == m.Stamp && there && r.memory.Files[own].Sum == m.Own
 }
 
 // ownName is the name of this device's file of a build as the place lists it: a place that does not
