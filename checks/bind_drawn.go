@@ -150,7 +150,7 @@ type slidePoint struct{ value, height *quantity }
 // slidesRead lists lengths, or how far the slip was drawn out, whichever was read at more heights.
 func (e *engine) slidesRead() (best []slidePoint, lengths bool) {
 	keys := []string{"slip.exposed"}
-	if e.build.Layout.Slip == "shaft" {
+	if e.build.Layout.Slip == "shaft" && e.swings() {
 		keys = []string{"shaft.length", "slip.exposed"}
 	}
 	for _, key := range keys {

@@ -142,7 +142,7 @@ func (e *engine) straight() motion {
 func (e *engine) moved(key string, slope *quantity, fromMM, toMM float64) *quantity {
 	m := e.motionOf()
 	ride, state := e.rideHeight()
-	if !m.sized() || ride == nil {
+	if !m.sized() || ride == nil || !e.swings() {
 		return nil
 	}
 	joint := []*quantity{e.benchOr("rear_joint.x"), e.benchOr("rear_joint.z")}

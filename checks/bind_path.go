@@ -129,9 +129,21 @@ func (e *engine) slideModel(bumpMM, droopMM float64) *model {
 	return drawn
 }
 
-// anchor is the state that sizes swing the line from: a whole line with its height, best one with
-// the shaft's length, best standing.
+// swings reports a line whose moving shaft is the one called shaft. Of two shafts to a pinion in front it
+// is the other one, whose length is read once for all: there only readings of each height tell.
+func (e *engine) swings() bool { return e.build.Layout.Shafts == 1 || !e.build.Layout.PinionInFront() }
+
+// anchor is the state that sizes swing the line from; nil where no line swings.
 func (e *engine) anchor() *readLine {
+	if !e.swings() {
+		return nil
+	}
+	return e.bestRead()
+}
+
+// bestRead is a whole line that was read with its height, best one with the shaft's length, best
+// standing; nil when there is none.
+func (e *engine) bestRead() *readLine {
 	var found *readLine
 	order := []measure.State{measure.RideKerb, measure.RideLaden, measure.Hanging, measure.OnBump}
 	best := math.MaxInt

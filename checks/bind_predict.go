@@ -38,7 +38,7 @@ func (e *engine) predictLines() {
 
 // predicted is the line of a state at a height as a model gives it.
 func (e *engine) predicted(state measure.State, m *model, height *quantity) *line {
-	from := e.anchor()
+	from := e.bestRead()
 	ln := e.blankLine(state)
 	ln.predicted = true
 	ln.notes = append(ln.notes, m.notes...)

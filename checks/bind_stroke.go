@@ -269,8 +269,15 @@ func (e *engine) strokeMissing(missing []Missing) []Missing {
 	if e.heightOf(measure.RideKerb) == nil {
 		missing = appendMissing(missing, Missing{Point: "hub.height", State: measure.RideKerb})
 	}
-	anchor := e.anchor()
-	if anchor == nil {
+	if !e.swings() {
+		for _, s := range []measure.State{measure.Hanging, measure.RideKerb, measure.OnBump} {
+			if e.here("slip.exposed", s) == nil {
+				missing = appendMissing(missing, Missing{Point: "slip.exposed", State: s})
+			}
+		}
+		return missing
+	}
+	if e.anchor() == nil {
 		for _, m := range e.lineOf(measure.RideKerb).missing {
 			missing = appendMissing(missing, m)
 		}

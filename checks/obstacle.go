@@ -116,7 +116,7 @@ func (e *engine) roomAt(o obstacle) room {
 		}
 	}
 	r.q = e.combine("least", 1, func(x, out []float64) { out[0] = slices.Min(x) }, near...)[0]
-	r.front = lever == nil && e.build.Layout.Shafts == 2 && !e.build.Layout.PinionInFront()
+	r.front = e.build.Layout.Shafts == 2 && (lever == nil) != e.build.Layout.PinionInFront()
 	if lever == nil || o.side.best == 3 || e.build.Layout.Axle == "fixed" {
 		return r
 	}

@@ -32,8 +32,8 @@ func (e *engine) sweepModels(out *SweepResult, heights []float64, lines, slides 
 // sweepLines fills in the joints.
 func (e *engine) sweepLines(out *SweepResult, m *model) {
 	joints, shafts := len(out.Joints), len(out.Joints)-1
-	phases := e.anchor().line.phases
-	chain := joint.Chain{PhaseDeg: make([]float64, shafts), Double: e.blankLine(e.anchor().line.state).double}
+	phases := e.bestRead().line.phases
+	chain := joint.Chain{PhaseDeg: make([]float64, shafts), Double: e.blankLine(e.bestRead().line.state).double}
 	k, each, to := len(m.args), joints+2, &stand{}
 	buf := make([]float64, 0, joints)
 	spans := e.spread(each*len(out.Rows), func(x, y []float64) {
