@@ -10,7 +10,7 @@ PURE := yokebook/measure/... yokebook/checks/... yokebook/sync/...
 SILENT_APP := yokebook/app/logbook/... yokebook/app/words/... yokebook/app/cli/...
 
 .DEFAULT_GOAL := help
-.PHONY: help run test build headless lint vet race same-bits golden bench soak picture clean
+.PHONY: help run test build headless lint vet race test-servers same-bits golden bench soak picture clean
 
 help: ## list what can be made
 	@awk -F ':.*## ' '/^[a-z-]+:.*## /{printf "  make %-10s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -45,6 +45,9 @@ race: ## the packages that draw nothing, under the race detector
 	@.ci/need window
 	go test -race $(PURE) $(SILENT_APP)
 
+test-servers: ## sync against real WebDAV servers, started on loopback; one that is missing is installed
+	@.ci/servers
+
 same-bits: headless ## the findings of testdata/builds on amd64 and arm64 against testdata/golden
 	@.ci/need test
 	@.ci/same-bits
@@ -54,7 +57,7 @@ golden: headless ## rewrite testdata/golden from this machine; the diff is what 
 	go test -count=1 ./app/cli ./app/draw -args -rewrite
 
 bench: ## keep-to-findings and recheck, each as a share of one display frame
-	go test -run '^$$' -bench . -benchtime 200x ./app/bench
+	go test -run '^$$' -bench . -benchtime 200x ./app/bench ./app/draw
 
 soak: ## the long form of what the store and sync must survive: kills, damage, lost power, 10,000 schedules of devices
 	@cd measure/store && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m

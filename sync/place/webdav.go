@@ -129,7 +129,8 @@ type request struct {
 }
 
 func (w *WebDAV) make(ctx context.Context, q request) (*http.Request, error) {
-	if q.name != "" && !Valid(strings.TrimSuffix(q.name, "/")) {
+	lists := q.method == "PROPFIND" // of the place itself, or of a folder in it
+	if ok := Valid(q.name) || lists && (q.name == "" || Valid(strings.TrimSuffix(q.name, "/"))); !ok {
 		return nil, fmt.Errorf("%s: %.60q is no name of a file in a place", w.Name(), q.name)
 	}
 	var body io.Reader
