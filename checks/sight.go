@@ -214,7 +214,7 @@ func bestOf(args []*quantity) []float64 {
 // each height read, in a straight line between them and unchanged beyond.
 func (s *Sight) throughReadings(st *Stance, m *model, read []readLine) {
 	var heights []float64
-	off := make([][]float64, len(st.Parts))
+	off, aside := make([][]float64, len(st.Parts)), make([][]float64, len(st.Parts))
 	wide := make([][]float64, len(st.Parts))
 	to := &stand{}
 	for _, r := range read {
@@ -224,8 +224,8 @@ func (s *Sight) throughReadings(st *Stance, m *model, read []readLine) {
 		heights = append(heights, r.height.best)
 		for i, p := range r.line.parts {
 			have := s.stancePart(p)
-			slope, _ := to.axes[i].SlopePlan()
-			off[i] = append(off[i], have.SlopeDeg-slope)
+			slope, plan := to.axes[i].SlopePlan()
+			off[i], aside[i] = append(off[i], have.SlopeDeg-slope), append(aside[i], have.PlanDeg-plan)
 			wide[i] = append(wide[i], have.SlopeHalf)
 		}
 	}
@@ -234,6 +234,7 @@ func (s *Sight) throughReadings(st *Stance, m *model, read []readLine) {
 	}
 	for i := range st.Parts {
 		st.Parts[i].SlopeDeg += level(*st.HeightMM, heights, off[i])
+		st.Parts[i].PlanDeg += level(*st.HeightMM, heights, aside[i])
 		st.Parts[i].SlopeHalf = level(*st.HeightMM, heights, wide[i])
 	}
 }

@@ -52,13 +52,14 @@ const (
 	Guide     Style = "guide"     // construction lines
 	Leader    Style = "leader"    // from a label to what it speaks of
 	Frame     Style = "frame"     // axes and grid of a chart
-	Second    Style = "second"    // a second curve beside one that was read
+	Second    Style = "second"    // a second computed curve
+	Third     Style = "third"     // and a third
 	Plain     Style = "plain"     // text that stands for itself
 	Quiet     Style = "quiet"     // lesser text
 )
 
 // Styles lists all of them in a fixed order.
-var Styles = []Style{Body, Outline, Read, Predicted, Doubt, Ghost, Foreseen, Worst, Unsettled, Obstacle, Measure, Guide, Leader, Frame, Second, Plain, Quiet}
+var Styles = []Style{Body, Outline, Read, Predicted, Doubt, Ghost, Foreseen, Worst, Unsettled, Obstacle, Measure, Guide, Leader, Frame, Second, Third, Plain, Quiet}
 
 // Shape is a line through points, an outline, or an arc.
 type Shape struct {
@@ -137,6 +138,7 @@ type Drawing struct {
 	// Flat drawings may be stretched: a chart has no scale of lengths. Their height is this share of
 	// their width; 0 keeps one scale in both directions.
 	Flat float64
+	Left float64 // page units kept free on its left
 }
 
 // extend makes a box hold a point; a box that holds nothing yet has Min > Max.

@@ -17,7 +17,7 @@ func (t *table) findLetter(at Point, size float64, side Side) (Box, *ink) {
 	for _, ring := range []struct {
 		from, to float64
 		clean    bool
-	}{{4, 40, true}, {4, 40, false}, {44, 120, true}, {44, 120, false}} {
+	}{{4, 24, true}, {4, 24, false}, {28, 120, true}, {28, 120, false}} {
 		for away := ring.from; away < ring.to; away += 8 {
 			for _, b := range around(at, w, h, side, away) {
 				if !t.inside(b) || !t.freeLetter(b) || ring.clean && t.inked(b) {

@@ -116,18 +116,18 @@ func (d Drawing) frame(wide float64) (frame, float64) {
 	if b.empty() {
 		b = Box{Point{0, 0}, Point{1, 0}}
 	}
-	room := wide - 2*margin
+	room := wide - 2*margin - d.Left
 	w, h := math.Max(b.Max.X-b.Min.X, 1e-6), b.Max.Y-b.Min.Y
 	f := frame{x: room / w, y: room / w}
 	most := math.Min(room*0.8, 620)
 	switch {
 	case d.Flat > 0:
-		high := math.Min(math.Max(room*d.Flat, 300), 900)
+		high := math.Min(math.Max(room*d.Flat, 640), 780)
 		f.y = high / math.Max(h, 1e-6)
 	case h*f.x > most:
 		f.x, f.y = most/h, most/h
 	}
-	left := (wide - f.x*w) / 2
+	left := margin + d.Left + (room-f.x*w)/2
 	f.at = Point{left - f.x*b.Min.X, f.y * b.Max.Y}
 	return f, f.y * h
 }

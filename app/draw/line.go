@@ -113,9 +113,9 @@ type painter struct {
 
 func (p *painter) at(q slip.Place) Point { return p.look.see(q.X, q.Y, q.Z) }
 
-// style is that of the axes: read, or dashed where they are computed.
-func (p *painter) style() Style {
-	if p.bones.stance.Predicted {
+// style is that of a part's axis: read, or dashed where it is computed or, from above, assumed.
+func (p *painter) style(part checks.StancePart) Style {
+	if p.bones.stance.Predicted || p.top() && !part.PlanRead {
 		return Predicted
 	}
 	return Read
@@ -128,15 +128,15 @@ func (p *painter) axes() {
 	b, parts := p.bones, p.bones.stance.Parts
 	n := len(parts)
 	if parts[0].Known {
-		p.line(p.style(), "axis of "+parts[0].Name, p.at(b.stubs[0]), p.at(b.joints[0]))
+		p.line(p.style(parts[0]), "axis of "+parts[0].Name, p.at(b.stubs[0]), p.at(b.joints[0]))
 	}
 	for i, part := range b.shafts {
 		if part.Known {
-			p.line(p.style(), "axis of "+part.Name, p.at(b.joints[i]), p.at(b.joints[i+1]))
+			p.line(p.style(part), "axis of "+part.Name, p.at(b.joints[i]), p.at(b.joints[i+1]))
 		}
 	}
 	if parts[n-1].Known {
-		p.line(p.style(), "axis of "+parts[n-1].Name, p.at(b.joints[n-2]), p.at(b.stubs[1]))
+		p.line(p.style(parts[n-1]), "axis of "+parts[n-1].Name, p.at(b.joints[n-2]), p.at(b.stubs[1]))
 	}
 	for i := range b.joints {
 		p.joint(i)

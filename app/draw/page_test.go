@@ -19,6 +19,8 @@ import (
 	"yokebook/measure/document"
 )
 
+var english = words.English
+
 var rewrite = flag.Bool("rewrite", false, "rewrite the golden pictures from what is drawn now; look at each")
 
 // demos are the builds of testdata.
@@ -51,7 +53,7 @@ func buildOf(t testing.TB, name string) *measure.Build {
 func sceneOf(t testing.TB, b *measure.Build) (*Scene, []checks.Finding) {
 	t.Helper()
 	found := checks.Run(b, nil)
-	return NewScene(b, found, words.English), found.Findings
+	return NewScene(b, found, english), found.Findings
 }
 
 // everyPage lays every view of every demo build at the width of a telephone and of a desk, standing

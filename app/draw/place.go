@@ -7,11 +7,12 @@ import (
 )
 
 const (
-	apartBy  = 3.0  // between two labels, one above the other
-	beside   = 16.0 // and side by side, so that they don't read as one
-	rows     = 14   // of a shelf
-	rowHigh  = 8.0  // from one row of a shelf to the next
-	signSize = 8.0  // half the size of a sign
+	apartBy  = 3.0   // between two labels, one above the other
+	beside   = 16.0  // and side by side, so that they don't read as one
+	rows     = 14    // of a shelf
+	reach    = 170.0 // longest leader
+	rowHigh  = 8.0   // from one row of a shelf to the next
+	signSize = 8.0   // half the size of a sign
 )
 
 // ink is a straight piece of the drawing that labels keep clear of.
@@ -150,7 +151,7 @@ func (t *table) onShelf(at Point, w, h float64, side Side, row int) (Box, *ink) 
 		if math.Abs(x-want) > 0.3*t.wide || !t.inside(b) || !t.free(b) {
 			continue
 		}
-		if leader := inkOf(at, nearest(b, at)); !t.crossed(leader) {
+		if leader := inkOf(at, nearest(b, at)); leader.a.minus(leader.b).length() <= reach && !t.crossed(leader) {
 			return b, &leader
 		}
 	}
@@ -206,8 +207,14 @@ func (t *table) inked(b Box) bool {
 	return false
 }
 
-// crossed reports a leader that runs through a label or over another leader.
+// crossed reports a leader that runs through a label or a sign that is not its own, or over another
+// leader.
 func (t *table) crossed(l ink) bool {
+	for _, s := range t.signs {
+		if b := s.grown(-2, -2); !s.meets(l.a, l.a) && b.overlaps(l.box, 0) && b.meets(l.a, l.b) {
+			return true
+		}
+	}
 	for _, b := range t.taken {
 		if b.overlaps(l.box, 2) && b.grown(1, 1).meets(l.a, l.b) {
 			return true

@@ -11,12 +11,16 @@ type View string
 
 // The views.
 const (
-	SideView View = "side" // the shaft line from the side
-	TopView  View = "top"  // the same from above
+	SideView   View = "side"   // the shaft line from the side
+	TopView    View = "top"    // the same from above
+	TravelView View = "travel" // angles, residual and length over the height of the axle
+	StackView  View = "stack"  // the clutch in section
+	MountsView View = "mounts" // engine and gearbox on their mounts, from above
+	EndsView   View = "ends"   // the flange faces
 )
 
 // Views lists them in the order in which they are offered.
-var Views = []View{SideView, TopView}
+var Views = []View{SideView, TopView, TravelView, StackView, MountsView, EndsView}
 
 // ViewOf finds a view by its name.
 func ViewOf(name string) (View, bool) {
@@ -37,6 +41,7 @@ type Scene struct {
 	says     *words.Language
 	stances  []checks.Stance
 	ends     []checks.Stance // the line at the ends of the travel
+	sweep    *checks.SweepResult
 }
 
 // NewScene makes the scene of a build with what Run found of it. b is not changed.
@@ -66,8 +71,17 @@ func (s *Scene) Heights() (bumpMM, droopMM float64, ok bool) {
 // the state that the vehicle was read in, standing first. Heights beyond the travel count as its
 // ends. A view of which nothing was read says so in its notes.
 func (s *Scene) View(v View, heightMM *float64) Drawing {
-	if v == TopView {
+	switch v {
+	case TopView:
 		return s.shaftLine(fromAbove, heightMM)
+	case TravelView:
+		return s.travel(heightMM)
+	case StackView:
+		return s.stack()
+	case MountsView:
+		return s.mounts()
+	case EndsView:
+		return s.flanges()
 	}
 	return s.shaftLine(fromTheSide, heightMM)
 }

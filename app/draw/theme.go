@@ -19,12 +19,12 @@ var (
 	Light = Theme{Name: "light", Paper: rgb(0xFFFDF7), Text: rgb(0x1A222D), Quiet: rgb(0x4A5462), inks: map[Style]color.NRGBA{
 		Body: rgb(0x1A222D), Outline: rgb(0x838D98), Read: rgb(0x0E4A5B), Predicted: rgb(0x0E4A5B), Doubt: rgb(0xBFDDE4),
 		Ghost: rgb(0x6B7684), Foreseen: rgb(0x6B7684), Worst: rgb(0x9C1C1C), Unsettled: rgb(0x7A4B00), Obstacle: rgb(0x7A4B00), Measure: rgb(0x4A5462),
-		Guide: rgb(0x838D98), Leader: rgb(0x838D98), Frame: rgb(0xB4BCC4), Second: rgb(0xB4470B), Plain: rgb(0x1A222D), Quiet: rgb(0x4A5462),
+		Guide: rgb(0x838D98), Leader: rgb(0x838D98), Frame: rgb(0xB4BCC4), Second: rgb(0xB4470B), Third: rgb(0x5B3A8C), Plain: rgb(0x1A222D), Quiet: rgb(0x4A5462),
 	}}
 	Dark = Theme{Name: "dark", Paper: rgb(0x1A2128), Text: rgb(0xF3EFE4), Quiet: rgb(0xB9C2CC), inks: map[Style]color.NRGBA{
 		Body: rgb(0xF3EFE4), Outline: rgb(0x7F8B97), Read: rgb(0x8FD3E8), Predicted: rgb(0x8FD3E8), Doubt: rgb(0x24485A),
 		Ghost: rgb(0x97A3AF), Foreseen: rgb(0x97A3AF), Worst: rgb(0xFF9C8A), Unsettled: rgb(0xFFD072), Obstacle: rgb(0xFFD072), Measure: rgb(0xB9C2CC),
-		Guide: rgb(0x7F8B97), Leader: rgb(0x7F8B97), Frame: rgb(0x4C5863), Second: rgb(0xFF9A57), Plain: rgb(0xF3EFE4), Quiet: rgb(0xB9C2CC),
+		Guide: rgb(0x7F8B97), Leader: rgb(0x7F8B97), Frame: rgb(0x4C5863), Second: rgb(0xFF9A57), Third: rgb(0xC9B2F2), Plain: rgb(0xF3EFE4), Quiet: rgb(0xB9C2CC),
 	}}
 )
 
@@ -47,7 +47,7 @@ func (t Theme) Ink(s Style) color.NRGBA { return t.inks[s] }
 // TextInk is the colour that a label of a style is written in: lines may be paler than words.
 func (t Theme) TextInk(s Style) color.NRGBA {
 	switch s {
-	case Worst, Unsettled, Obstacle, Read, Second:
+	case Worst, Unsettled, Obstacle, Read, Second, Third:
 		return t.inks[s]
 	case Quiet, Ghost, Foreseen, Outline, Guide, Measure:
 		return t.Quiet
@@ -67,9 +67,9 @@ func penOf(s Style) pen {
 		return pen{width: 2}
 	case Outline:
 		return pen{width: 1.2}
-	case Read, Second:
+	case Read:
 		return pen{width: 1.4}
-	case Predicted:
+	case Predicted, Second, Third:
 		return pen{1.8, []float64{9, 5}}
 	case Ghost:
 		return pen{width: 1.3}
