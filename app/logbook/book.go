@@ -47,6 +47,9 @@ func (b *Book) show(next *measure.Build) {
 // ID names the build.
 func (b *Book) ID() measure.ID { return b.build.ID }
 
+// Device returns the id that this device puts into its records.
+func (b *Book) Device() measure.ID { return b.src.Device }
+
 // Build returns the build as it is now. It is a snapshot: later records make a new one. The caller
 // does not change it.
 func (b *Book) Build() *measure.Build { return b.build }

@@ -3,12 +3,14 @@ package logbook
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 	"time"
 
 	"yokebook/checks"
 	"yokebook/measure"
+	"yokebook/measure/document"
 	"yokebook/measure/store"
 )
 
@@ -329,5 +331,27 @@ func TestClosedBookTakesNoMore(t *testing.T) {
 	closeBook(t, b)
 	if _, err := b.Keep(slope(t, "gearbox.slope", "2")); err == nil {
 		t.Error("a closed book took a reading")
+	}
+}
+
+func TestUndoOfACorrectionThatIsNotTheLastReading(t *testing.T) {
+	_, b := newShelfBook(t)
+	wrong := keep(t, b, slope(t, "gearbox.slope", "2"))
+	right := slope(t, "gearbox.slope", "3")
+	right.Replaces = wrong.Reading
+	corrected := keep(t, b, right)
+	later := keep(t, b, slope(t, "shaft.slope", "17"))
+	if _, err := b.Undo(corrected.Reading, "taken back"); err != nil {
+		t.Fatal(err)
+	}
+	var got []string
+	for _, r := range b.Build().CurrentReadings(document.Hash) {
+		got = append(got, r.Point+" "+r.Value.Token())
+	}
+	if want := []string{"shaft.slope 17", "gearbox.slope 2"}; !slices.Equal(got, want) {
+		t.Errorf("counts %v; want %v", got, want)
+	}
+	if last, ok := b.Last(); !ok || last.ID == later.Reading {
+		t.Errorf("the last is %v", last.ID)
 	}
 }

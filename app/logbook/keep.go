@@ -30,16 +30,28 @@ func (b *Book) Keep(e Entry) (Change, error) {
 	return c, nil
 }
 
-// UndoLast strikes the newest reading of this device that still counts. Where that reading was a
-// correction, what it corrected is kept again as a new reading, because a strike is final. It errs
-// when there is nothing to undo.
+// Last returns the reading that UndoLast takes back: the newest of this device that still counts.
+// False: there is none.
+func (b *Book) Last() (measure.Reading, bool) {
+	return newest(b.build, func(r measure.Reading) bool { return r.Device == b.src.Device })
+}
+
+// UndoLast is Undo for the newest reading of this device that still counts. It errs when there is
+// nothing to undo.
 func (b *Book) UndoLast(reason string) (Change, error) {
-	last, ok := newest(b.build, func(r measure.Reading) bool { return r.Device == b.src.Device })
+	last, ok := b.Last()
 	if !ok {
 		return Change{}, fmt.Errorf("there is no reading of this device to take back")
 	}
+	return b.Undo(last.ID, reason)
+}
+
+// Undo strikes a reading. Where that was a correction, what it corrected is kept again as a new
+// reading, because a strike is final.
+func (b *Book) Undo(reading measure.ID, reason string) (Change, error) {
+	last, _, _ := b.find(reading)
 	before := b.result.Findings
-	c, err := b.Strike(last.ID, reason)
+	c, err := b.Strike(reading, reason)
 	if err != nil || last.Replaces == "" {
 		return c, err
 	}
@@ -47,7 +59,7 @@ func (b *Book) UndoLast(reason string) (Change, error) {
 	if !ok || standing != measure.Replaced {
 		return c, nil
 	}
-	again, err := b.Keep(entryOf(corrected))
+	again, err := b.Keep(EntryOf(corrected))
 	if err != nil {
 		return c, err
 	}
@@ -118,8 +130,8 @@ func (b *Book) backAt(point string, state measure.State) (route.Stop, bool) {
 	return route.Next(b.stops, point, state)
 }
 
-// entryOf makes the entry that would keep a reading again.
-func entryOf(r measure.Reading) Entry {
+// EntryOf makes the entry that would keep a reading again.
+func EntryOf(r measure.Reading) Entry {
 	return Entry{Point: r.Point, Value: r.Value, Entered: r.Entered, Unit: r.Unit, Basis: r.Basis, State: r.State(),
 		Height: r.Height, Setup: r.Setup, Instrument: r.Instrument, Way: r.Way, Lay: r.Lay, Tag: r.Tag, Note: r.Note}
 }
