@@ -52,8 +52,11 @@ func (s *Screen) codes() page {
 	return s.ask(q)
 }
 
-// moreAnswer is the way to everything else from a page that has no keypad.
+// moreAnswer is the way to everything else from a page that has no keypad, and out of a correction.
 func (s *Screen) moreAnswer() *answer {
+	if _, ok := s.take.Correcting(); ok {
+		return s.leaveCorrection()
+	}
 	return &answer{name: "more", words: s.lang.Say("screen.more"), kind: part.Standing, tap: s.does(s.take.OpenMore)}
 }
 
@@ -209,8 +212,11 @@ func (s *Screen) more() page {
 	if tool, ok := s.zeroTool(); ok {
 		add("more.zero", s.lang.Say("screen.more.zero"), func() { m.OpenReversal(tool) })
 	}
-	if m.Kept() != nil {
-		add("more.last", s.lang.Say("screen.more.last"), m.OpenLast)
+	if _, ok := m.Last(); ok {
+		add("more.undo", s.lang.Say("screen.more.undo"), func() { m.UndoLast(s.lang.Say("screen.undo.why")) })
+	}
+	if len(m.Records()) > 0 {
+		add("more.records", s.lang.Say("screen.more.records"), m.OpenRecords)
 	}
 	add("more.builds", s.lang.Say("screen.more.builds"), s.leave)
 	q.foot = s.back()

@@ -138,6 +138,20 @@ func (d *desk) find(name string) spot {
 	return spot{}
 }
 
+// nth is the name of the key at a place among those whose names begin alike; 0 is the first.
+func (d *desk) nth(prefix string, n int) string {
+	d.t.Helper()
+	for _, s := range d.spots() {
+		if strings.HasPrefix(s.name, prefix) {
+			if n--; n < 0 {
+				return s.name
+			}
+		}
+	}
+	d.t.Fatalf("not so many keys %s… here", prefix)
+	return ""
+}
+
 // has reports whether a key is shown.
 func (d *desk) has(name string) bool {
 	for _, s := range d.spots() {

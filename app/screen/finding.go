@@ -34,8 +34,9 @@ func (s *Screen) finding() page {
 	}
 	objects := []fyne.CanvasObject{lay.Title, lay.Mark, lay.Verdict, lay.Value, lay.Body, lay.Back}
 	if f.Check == "reading.zero" {
-		lay.Act = part.NewWordKey("zero", part.Main, s.lang.Say("screen.more.zero"), s.does(func() { s.take.OpenReversal(f.Subject) }))
-		objects = append(objects, lay.Act)
+		find := part.NewWordKey("zero", part.Main, s.lang.Say("screen.more.zero"), s.does(func() { s.take.OpenReversal(f.Subject) }))
+		lay.Acts = []fyne.CanvasObject{find}
+		objects = append(objects, find)
 	}
 	if scale, ok := scaleOf(f, ink); ok {
 		lay.Bar = part.NewBar(scale)
@@ -74,23 +75,7 @@ func scaleOf(f checks.Finding, ink part.Ink) (part.Scale, bool) {
 // findingBody is the long text: nothing in it can be tapped, so it may scroll.
 func (s *Screen) findingBody(f checks.Finding, t words.FindingText) fyne.CanvasObject {
 	box := container.NewVBox()
-	add := func(heading string, lines ...string) {
-		var said []string
-		for _, l := range lines {
-			if l != "" {
-				said = append(said, sentence(l))
-			}
-		}
-		if len(said) == 0 {
-			return
-		}
-		head := widget.NewLabelWithStyle(s.lang.Say(heading), fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
-		head.SizeName = look.SizeHeading
-		label := widget.NewLabel(strings.Join(said, "\n"))
-		label.Wrapping = fyne.TextWrapWord
-		label.SizeName = look.SizeBody
-		box.Add(container.New(layout.NewCustomPaddedVBoxLayout(-8), head, label))
-	}
+	add := func(heading string, lines ...string) { addText(box, s.lang.Say(heading), lines...) }
 	var used []string
 	for _, r := range s.take.Used(f) {
 		used = append(used, s.lang.Say("screen.used", s.lang.Point(r.Point), s.sidedValue(r), s.lang.State(r.State())))
@@ -102,4 +87,23 @@ func (s *Screen) findingBody(f checks.Finding, t words.FindingText) fyne.CanvasO
 	add("screen.finding.know", t.Notes...)
 	add("screen.finding.from", t.Source)
 	return container.NewVScroll(box)
+}
+
+// addText adds a heading and its lines to a long text; nothing where there is no line.
+func addText(box *fyne.Container, heading string, lines ...string) {
+	var said []string
+	for _, l := range lines {
+		if l != "" {
+			said = append(said, sentence(l))
+		}
+	}
+	if len(said) == 0 {
+		return
+	}
+	head := widget.NewLabelWithStyle(heading, fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
+	head.SizeName = look.SizeHeading
+	label := widget.NewLabel(strings.Join(said, "\n"))
+	label.Wrapping = fyne.TextWrapWord
+	label.SizeName = look.SizeBody
+	box.Add(container.New(layout.NewCustomPaddedVBoxLayout(-8), head, label))
 }

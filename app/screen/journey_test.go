@@ -158,6 +158,96 @@ func TestStrikeOnTheResultPage(t *testing.T) {
 	d.tap("next").read("5400", "").sees("KEPT 5400 rev/min")
 }
 
+// Undo is two taps away from a stop.
+func TestUndoTheLastEntry(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.tap("more")
+	if d.has("more.undo") {
+		t.Error("something to undo in a new build")
+	}
+	d.tap("back").read("5200", "").tap("next", "more", "more.undo").sees("STRUCK 5200 rev/min", "NEXT: engine highest speed")
+}
+
+// A wrong value is found in the list, corrected and shown as corrected; then it is struck with a
+// reason, and used again.
+func TestCorrectAndStrikeFromTheList(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.read("2500", "").on().read("0.83", "").tap("next")
+	d.tap("more", "more.records").sees("newest first: 2", "Engine highest speed: 2500 rev/min")
+	d.tap(d.nth("record.", 1)).sees("counts", "Off the vehicle", "Stated", "On this device").tap("correct")
+	d.sees("Corrects 2500 rev/min", "Type the right value").read("5200", "").sees("KEPT 5200 rev/min", "NEXT: joint angle limit")
+	d.tap("next", "more", "more.records").sees("corrected to 5200 rev/min")
+	d.tap(d.nth("record.", 0)).sees("Stands in place of an earlier value")
+	d.tap("strike", "strike.misread").sees("STRUCK 5200 rev/min")
+	d.tap("next", "more", "more.records").sees("struck: Misread or mistyped")
+	struck := 0
+	walk(d.s.Content(), fyne.NewPos(0, 0), func(o fyne.CanvasObject, _ fyne.Position) {
+		if text, ok := o.(*part.Text); ok && text.Struck {
+			struck++
+		}
+	})
+	if struck != 1 {
+		t.Errorf("%d readings look struck", struck)
+	}
+	d.tap(d.nth("record.", 0)).tap("keep.again").sees("KEPT 5200 rev/min")
+}
+
+// A reason may be written.
+func TestStrikeWithAWrittenReason(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.read("5200", "").tap("next", "more", "more.records")
+	d.tap(d.nth("record.", 0)).tap("strike", "strike.other").tap("strike").sees("Why is it struck?", "Read the tool")
+	d.write("the plate is of another engine").tap("strike").sees("STRUCK")
+	d.tap("next", "more", "more.records").sees("struck: the plate is of another engine")
+}
+
+// Repeats stand side by side after each keep; the one that stands apart is marked by a shape.
+func TestRepeatsAreShown(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.goTo("gearbox.slope.ride/kerb").tap("bring.done", "caution.ok")
+	d.read("2.4", "yes")
+	if strings.Contains(d.text(), "1 readings") {
+		t.Error("one reading has no repeats")
+	}
+	for _, number := range []string{"2.5", "2.4", "9.0"} {
+		d.tap("again").read(number, "yes")
+	}
+	d.sees("4 readings", "2.5°", "9.0° stands apart", "Spread of repeated readings, gearbox slope")
+}
+
+// What nobody has begun to read stands last in the list, under its own heading.
+func TestWhatIsNotBegunStandsLast(t *testing.T) {
+	d := openDesk(t, small, false)
+	d.newBuild("Invented estate")
+	d.goTo("gearbox.slope.ride/kerb").tap("bring.done", "caution.ok").read("2.4", "yes").tap("all")
+	begun, heading := 0, false
+	for {
+		for _, line := range strings.Split(d.text(), "\n") {
+			switch {
+			case strings.HasPrefix(line, "Not begun: "):
+				heading = true
+			case strings.HasPrefix(line, "waiting ·"):
+				begun++
+				if heading {
+					t.Errorf("%q stands after what is not begun", line)
+				}
+			case line == "not begun" && !heading:
+				t.Error("what is not begun stands before its heading")
+			}
+		}
+		if !d.turn("down") {
+			break
+		}
+	}
+	if begun == 0 || !heading {
+		t.Errorf("%d begun, heading %v", begun, heading)
+	}
+}
+
 func TestSkipWithAReason(t *testing.T) {
 	d := openDesk(t, phone, false)
 	d.newBuild("Invented estate")
@@ -289,7 +379,7 @@ func (d *desk) types(text string) *desk {
 func TestNoFocusAndNothingScrollsUnderKeys(t *testing.T) {
 	d := openDesk(t, phone, false)
 	album(d, func(page string) {
-		writes := page == "new-title" || page == "write"
+		writes := page == "new-title" || page == "write" || page == "reason"
 		if focused := d.w.Canvas().Focused(); (focused != nil) != writes {
 			t.Errorf("%s: focused is %T", page, focused)
 		}

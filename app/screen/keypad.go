@@ -46,6 +46,11 @@ func (s *Screen) keypad() page {
 		lay.Picture = laidPicture(m.Lying(), s.lang.Say("screen.front"))
 		lay.More = part.NewWordKey("zero.end", part.Standing, s.lang.Say("screen.zero.end"), s.does(m.EndReversal))
 	}
+	if old, ok := m.Correcting(); ok {
+		asked = s.lang.Say("screen.correct.type")
+		lay.Stand, lay.Lay = []fyne.CanvasObject{s.correctionField(old)}, nil
+		lay.More = s.answerKey(*s.leaveCorrection())
+	}
 	words := part.NewText(asked, 12, 24, part.Plain).Bold()
 	lay.Question = words
 	number := part.NewText("", 22, 52, part.Plain).Bold()
@@ -111,7 +116,9 @@ const longName = 22
 func (s *Screen) stopWords(name string) fyne.CanvasObject {
 	at, of := s.take.Place()
 	below := ""
+	_, correcting := s.take.Correcting()
 	switch taken := s.take.Stop().Taken; {
+	case correcting:
 	case taken == 1:
 		below = s.lang.Say("screen.once")
 	case taken > 1:

@@ -59,8 +59,30 @@ func (s *Screen) findings() page {
 	if len(list) == 0 {
 		title = s.lang.Say("screen.findings.none")
 	}
-	rows := part.NewRows(len(list), s.sizes, func(i int) fyne.CanvasObject { return s.findingRow(list[i]) })
+	begun := len(list)
+	for begun > 0 && list[begun-1].Untouched {
+		begun--
+	}
+	count := len(list)
+	if begun < count { // and the heading of what is not begun
+		count++
+	}
+	rows := part.NewRows(count, s.sizes, func(i int) fyne.CanvasObject {
+		switch {
+		case i < begun:
+			return s.findingRow(list[i])
+		case i == begun:
+			return s.untouchedHead(count - begun - 1)
+		}
+		return s.findingRow(list[i-1])
+	})
 	return page{object: s.listPage(title, rows, s.backKey())}
+}
+
+// untouchedHead stands in the list before the findings of which nothing was read yet.
+func (s *Screen) untouchedHead(n int) fyne.CanvasObject {
+	return part.NewField(part.NewRowFace(part.NewMark(checks.Unsaid),
+		part.NewText(s.lang.Say("screen.untouched", n), 14, 20, part.Plain).Bold(), part.NewText(s.lang.Say("screen.untouched.what"), 11, 16, part.Quiet)))
 }
 
 // counts says how many findings there are of each verdict.
@@ -81,8 +103,12 @@ func (s *Screen) findingRow(f checks.Finding) fyne.CanvasObject {
 	if f.Verdict == checks.Waiting && len(t.Missing) > 0 {
 		detail = t.Verdict + " · " + t.Missing[0]
 	}
-	face := part.NewRowFace(part.NewMark(f.Verdict),
-		part.NewText(sentence(t.Title), 12, 19, part.Plain).Bold(), part.NewText(detail, 11, 17, part.VerdictInk(f.Verdict)).Bold())
+	mark := f.Verdict
+	if f.Untouched {
+		mark, detail = checks.Unsaid, s.lang.Say("screen.untouched.row")
+	}
+	face := part.NewRowFace(part.NewMark(mark),
+		part.NewText(sentence(t.Title), 12, 19, part.Plain).Bold(), part.NewText(detail, 11, 17, part.VerdictInk(mark)).Bold())
 	return part.NewKey("finding."+f.Key(), part.Row, face, s.does(func() { s.take.OpenFinding(f) }))
 }
 

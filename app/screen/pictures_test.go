@@ -7,6 +7,7 @@ import (
 	"image/png"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -88,14 +89,41 @@ func album(d *desk, shot func(name string)) {
 	shot("laying-known")
 	d.tap("laid.rear.up")
 	shot("keypad-on-a-face")
-	d.read("88", "yes").tap("strike")
+	d.read("88", "yes")
+	for range 3 {
+		d.tap("again").read("88.1", "yes")
+	}
+	d.tap("again").read("80", "yes")
+	for d.has("doubt.keep") {
+		d.tap("doubt.keep")
+	}
+	shot("repeats")
+	d.tap("strike")
 	shot("struck")
-	d.tap("next", "more")
+	d.tap("next")
+	d.goTo("shaft.length.ride/kerb").tap("more", "more.records")
+	shot("records")
+	d.tap(d.nth("record.", 0))
+	shot("record-struck")
+	d.tap("back").tap(d.nth("record.", 1))
+	shot("record")
+	d.tap("strike")
+	shot("reasons")
+	d.tap("strike.other")
+	shot("reason")
+	d.tap("back", "back", "correct")
+	shot("correct")
+	d.tap("correct.end", "more")
 	shot("more")
 	d.tap("more.skip")
 	shot("skips")
 	d.tap("back", "more.route")
 	shot("route")
+	d.tap("back", "more.findings")
+	for !strings.Contains(d.text(), "Not begun: ") {
+		d.tap("down")
+	}
+	shot("findings-last")
 	d.tap("back", "back")
 	d.goTo("tyre.code.bench")
 	shot("write")

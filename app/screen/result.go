@@ -19,23 +19,24 @@ func (s *Screen) result() page {
 	next := s.does(m.Next)
 	changed := kept.Change.Findings
 	rows := part.NewRows(len(changed), s.sizes, func(i int) fyne.CanvasObject { return s.findingRow(changed[i]) })
-	head := s.lang.Say("screen.changed")
-	if len(changed) == 0 {
-		head = s.lang.Say("screen.changed.none")
-	}
+	head := s.changedHead(len(changed))
 	if failure := s.failure(); failure != "" {
-		head = failure
+		head = part.NewText(failure, 13, 17, part.Risk).Bold()
 	}
 	lay := &arrange.Result{
 		Kept:   s.keptField(kept.Reading, kept.Struck),
 		Strike: part.NewWordKey("strike", part.Risky, s.lang.Say("screen.strike"), s.does(func() { m.StrikeLast(s.lang.Say("screen.strike.why")) })),
-		Head:   part.NewText(head, 13, 17, part.Quiet).Bold(),
+		Head:   head,
 		Rows:   rows,
 		Again:  part.NewWordKey("again", part.Ordinary, s.lang.Say("screen.again"), s.does(m.Again)),
 		All:    part.NewWordKey("all", part.Ordinary, s.lang.Say("screen.all"), s.does(m.OpenFindings)),
 		Next:   s.nextKey(next),
 	}
 	objects := []fyne.CanvasObject{lay.Kept, lay.Head, lay.Rows, lay.Again, lay.All, lay.Next}
+	if strip := s.repeatsStrip(); strip != nil {
+		lay.Strip = strip
+		objects = append(objects, strip)
+	}
 	if kept.Struck {
 		lay.Strike = nil
 	} else {

@@ -15,6 +15,14 @@ func (s *Screen) takePage() page {
 		return s.write()
 	case take.Laying:
 		return s.laying()
+	case take.Records:
+		return s.records()
+	case take.OneRecord:
+		return s.record()
+	case take.Reasons:
+		return s.reasons()
+	case take.Reason:
+		return s.reason()
 	case take.Reverse:
 		return s.reverse()
 	case take.Turn:

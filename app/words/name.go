@@ -99,8 +99,14 @@ func (l *Language) Check(key, subject string) string {
 	return l.Say("check", name, l.Subject(subject))
 }
 
-// Subject returns what a finding speaks of: "front joint", "shaft", a part's name.
-func (l *Language) Subject(key string) string { return l.or("subject."+key, l.Part(key)) }
+// Subject returns what a finding speaks of: "front joint", "shaft", a part's name, a
+// point's.
+func (l *Language) Subject(key string) string {
+	if _, ok := measure.PointOf(key); ok {
+		return l.Point(key)
+	}
+	return l.or("subject."+key, l.Part(key))
+}
 
 // Group returns the heading of a group of points.
 func (l *Language) Group(g measure.Group) string { return l.or("group."+string(g), string(g)) }

@@ -83,8 +83,23 @@ func TestResultNeverOverlaps(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		page := pages.Draw(t, "page")
 		l := &Result{Kept: blank(), Strike: blank(), Head: blank(), Rows: blank(), Again: blank(), All: blank(), Next: blank()}
+		objects := []fyne.CanvasObject{l.Kept, l.Strike, l.Head, l.Rows, l.Again, l.All, l.Next}
+		if rapid.Bool().Draw(t, "repeats") {
+			l.Strip = blank()
+			objects = append(objects, l.Strip)
+		}
 		l.Layout(nil, page)
-		apart(t, page, []fyne.CanvasObject{l.Kept, l.Strike, l.Head, l.Rows, l.Again, l.All, l.Next})
+		apart(t, page, objects)
+	})
+}
+
+func TestFindingNeverOverlaps(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		page := pages.Draw(t, "page")
+		l := &Finding{Title: blank(), Mark: blank(), Verdict: blank(), Value: blank(), Body: blank(), Back: blank(),
+			Acts: blanks(rapid.IntRange(0, 2).Draw(t, "acts"))}
+		l.Layout(nil, page)
+		apart(t, page, append([]fyne.CanvasObject{l.Title, l.Mark, l.Verdict, l.Value, l.Body, l.Back}, l.Acts...))
 	})
 }
 

@@ -12,7 +12,7 @@ type Finding struct {
 	Scale   fyne.CanvasObject // words under the bar
 	Body    fyne.CanvasObject
 	Back    fyne.CanvasObject
-	Act     fyne.CanvasObject // what can be done about it here; nil where nothing can
+	Acts    []fyne.CanvasObject // what can be done about it here
 }
 
 // MinSize is the least page.
@@ -26,7 +26,7 @@ func (f *Finding) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	case Flat:
 		left := w * 0.42
 		f.top(x, y, left, h-s.Key-s.Gap)
-		f.keys(x, y+h-s.Key, left, min(left-s.Key-s.Gap, 180), s)
+		f.keys(x, y+h-s.Key, left, 180, s)
 		place(f.Body, x+left+s.Gap, y, w-left-s.Gap, h)
 		return
 	case Wide:
@@ -37,13 +37,17 @@ func (f *Finding) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	used := f.top(x, y, w, 250)
 	foot := y + h - s.Key
 	place(f.Body, x, y+used+8, w, foot-s.Gap-(y+used+8))
-	f.keys(x, foot, w, clamp((w-s.Gap)/2, s.Key, 240), s)
+	f.keys(x, foot, w, 240, s)
 }
 
-// keys places Back with a width and Act beside it.
-func (f *Finding) keys(x, y, w, back float32, s Sizes) {
-	place(f.Back, x, y, back, s.Key)
-	place(f.Act, x+back+s.Gap, y, min(w-back-s.Gap, 360), s.Key)
+// keys stands Back and what can be done beside each other, each no wider than most.
+func (f *Finding) keys(x, y, w, most float32, s Sizes) {
+	keys := append([]fyne.CanvasObject{f.Back}, f.Acts...)
+	n := float32(len(keys))
+	if n == 1 {
+		w /= 2
+	}
+	grid(keys, len(keys), x, y, min(w, n*most+(n-1)*s.Gap), s.Key, s.Gap)
 }
 
 // top places all but the body and the key, and returns how high that is.

@@ -7,6 +7,7 @@ import "fyne.io/fyne/v2"
 type Result struct {
 	Kept   fyne.CanvasObject
 	Strike fyne.CanvasObject
+	Strip  fyne.CanvasObject // the repeats; nil where there is only one
 	Head   fyne.CanvasObject // heading of what changed
 	Rows   fyne.CanvasObject
 	Again  fyne.CanvasObject
@@ -33,6 +34,7 @@ func (r *Result) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 		place(r.Again, x, foot, (w-s.Gap)/2, s.Key)
 		place(r.All, x+(w+s.Gap)/2, foot, (w-s.Gap)/2, s.Key)
 		y += s.Key + 8
+		y += r.strip(x, y, w)
 		place(r.Head, x, y, w, head)
 		y += head + 4
 		place(r.Rows, x, y, w, foot-s.Gap-y)
@@ -45,12 +47,24 @@ func (r *Result) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	left := w - side - s.Gap
 	place(r.Kept, x, y, left-strike-s.Gap, s.Key)
 	place(r.Strike, x+left-strike, y, strike, s.Key)
-	place(r.Head, x, y+s.Key+6, left, head)
-	top := y + s.Key + 6 + head + 4
+	top := y + s.Key + 6
+	top += r.strip(x, top, left)
+	place(r.Head, x, top, left, head)
+	top += head + 4
 	place(r.Rows, x, top, left, y+h-top)
 	x += left + s.Gap
 	place(r.All, x, y, side, s.Key)
 	place(r.Again, x, y+s.Key+s.Gap, side, s.Key)
 	next := clamp(h-2*(s.Key+s.Gap), s.Key, 190)
 	place(r.Next, x, y+h-next, side, next)
+}
+
+// strip places the repeats and returns how much room they take.
+func (r *Result) strip(x, y, w float32) float32 {
+	const high, gap = 40, 6
+	if r.Strip == nil {
+		return 0
+	}
+	place(r.Strip, x, y, w, high)
+	return high + gap
 }

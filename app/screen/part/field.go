@@ -14,12 +14,20 @@ import (
 type Field struct {
 	widget.BaseWidget
 	face fyne.CanvasObject
+	side float32 // how far the face stands from the left and right rim
 }
 
 // NewField returns a field with a face on it.
 func NewField(face fyne.CanvasObject) *Field {
-	f := &Field{face: face}
+	f := &Field{face: face, side: 10}
 	f.ExtendBaseWidget(f)
+	return f
+}
+
+// newChipField is a field for a few letters.
+func newChipField(face fyne.CanvasObject) *Field {
+	f := NewField(face)
+	f.side = 3
 	return f
 }
 
@@ -45,7 +53,7 @@ func (r *fieldRenderer) Objects() []fyne.CanvasObject {
 
 func (r *fieldRenderer) Layout(size fyne.Size) {
 	r.ground.Resize(size)
-	put(r.f.face, 10, 4, size.Width-20, size.Height-8)
+	put(r.f.face, r.f.side, 4, size.Width-2*r.f.side, size.Height-8)
 }
 
 func (r *fieldRenderer) Refresh() {

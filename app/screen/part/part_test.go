@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/test"
 	"pgregory.net/rapid"
 
@@ -103,6 +104,30 @@ func TestTextThatDoesNotFitSaysSo(t *testing.T) {
 	text.Resize(fyne.NewSize(500, 100))
 	if !text.Fits() {
 		t.Error("says that it does not fit")
+	}
+}
+
+// Struck text has a line through each of its lines.
+func TestStruckTextIsStruckThrough(t *testing.T) {
+	test.NewTempApp(t)
+	for _, struck := range []bool{false, true} {
+		text := NewText("two words", 12, 20, Plain)
+		text.Struck = struck
+		w := test.NewTempWindow(t, text)
+		w.Resize(fyne.NewSize(60, 100))
+		text.Resize(fyne.NewSize(55, 80)) // two lines
+		texts, lines := 0, 0
+		for _, o := range test.WidgetRenderer(text).Objects() {
+			switch o.(type) {
+			case *canvas.Text:
+				texts++
+			case *canvas.Line:
+				lines++
+			}
+		}
+		if texts != 2 || struck && lines != 2 || !struck && lines != 0 {
+			t.Errorf("struck %v: %d lines of text, %d through them", struck, texts, lines)
+		}
 	}
 }
 

@@ -31,6 +31,7 @@ type Text struct {
 	Style       fyne.TextStyle
 	Align       fyne.TextAlign
 	Ink         Ink
+	Struck      bool // a line is drawn through every line of the text
 	Top         bool // stands at the top of its place instead of in the middle
 
 	fits bool
@@ -103,8 +104,27 @@ func (r *textRenderer) Layout(size fyne.Size) {
 		line.Move(fyne.NewPos(0, y))
 		line.Resize(fyne.NewSize(size.Width, high))
 		r.lines = append(r.lines, line)
+		if r.t.Struck {
+			r.lines = append(r.lines, r.through(words, points, y+high*0.55, size.Width))
+		}
 		y += high
 	}
+}
+
+// through is the line through a line of the text, at a height of its place.
+func (r *textRenderer) through(words string, points, y, width float32) fyne.CanvasObject {
+	long := min(textWidth(words, points, r.t.Style), width)
+	x := float32(0)
+	switch r.t.Align {
+	case fyne.TextAlignCenter:
+		x = (width - long) / 2
+	case fyne.TextAlignTrailing:
+		x = width - long
+	}
+	line := canvas.NewLine(r.t.Ink(look.Now()))
+	line.StrokeWidth = 2
+	line.Position1, line.Position2 = fyne.NewPos(x, y), fyne.NewPos(x+long, y)
+	return line
 }
 
 // breakToFit finds the largest size at which words fit, and the lines they break into.

@@ -65,8 +65,12 @@ func (m *Model) Wrote(text string) {
 	m.submit(measure.TextValue(text))
 }
 
-// submit asks back about an entry, or keeps it.
+// submit makes the entry of a value.
 func (m *Model) submit(v measure.Value) {
+	if old, ok := m.Correcting(); ok {
+		m.ask(corrected(old, v))
+		return
+	}
 	p := m.stop.Point
 	e := logbook.Entry{Point: p.Key, Value: v, Unit: m.unitOf(p.Quantity), State: m.stop.State,
 		Setup: m.stand.Setup, Instrument: m.Tool()}
@@ -77,6 +81,11 @@ func (m *Model) submit(v measure.Value) {
 		l, _ := m.lying()
 		e.Way, e.Lay = l.Way(), l.Lay()
 	}
+	m.ask(e)
+}
+
+// ask asks back about an entry where something looks wrong, and else keeps it.
+func (m *Model) ask(e logbook.Entry) {
 	m.entry = e
 	if m.doubts = m.log.Doubts(e); len(m.doubts) > 0 {
 		m.open(Doubts)
@@ -110,6 +119,11 @@ func (m *Model) keep() {
 		return
 	}
 	m.kept = &Kept{Reading: m.reading(change.Reading), Change: change}
+	if m.mending != nil {
+		m.afterCorrection()
+		m.show(Result)
+		return
+	}
 	if m.entry.Point == "hub.height" {
 		m.noteHeight()
 	}
@@ -141,25 +155,19 @@ func (m *Model) reading(id measure.ID) measure.Reading {
 	return measure.Reading{}
 }
 
-// StrikeLast takes the newest reading out of use, with the reason. It stays in the build, struck.
+// StrikeLast takes the reading of the page Result out of use, with the reason. It stays in the build,
+// struck; what it had corrected counts again.
 func (m *Model) StrikeLast(reason string) {
 	if m.kept == nil || m.kept.Struck {
 		return
 	}
-	change, err := m.log.Strike(m.kept.Reading.ID, reason)
+	change, err := m.log.Undo(m.kept.Reading.ID, reason)
 	if err != nil {
 		m.err = err
 		return
 	}
 	m.err = nil
 	m.kept.Change, m.kept.Struck = change, true
-}
-
-// OpenLast shows the result page of the newest reading.
-func (m *Model) OpenLast() {
-	if m.kept != nil {
-		m.show(Result)
-	}
 }
 
 // Again takes another reading at the stop of the newest one. Repeats are welcome: they are counted.

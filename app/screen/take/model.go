@@ -19,7 +19,10 @@ type Log interface {
 	NextSetup() int
 	Doubts(logbook.Entry) []logbook.Doubt
 	Keep(logbook.Entry) (logbook.Change, error)
-	Strike(reading measure.ID, reason string) (logbook.Change, error)
+	StrikeRecord(reading measure.ID, content, reason string) (logbook.Change, error)
+	Undo(reading measure.ID, reason string) (logbook.Change, error)
+	Last() (measure.Reading, bool)
+	Device() measure.ID
 	Set(field string, value json.RawMessage) (logbook.Change, error)
 	Skip(point string, state measure.State, reason string) (logbook.Change, error)
 }
@@ -29,29 +32,33 @@ type Page string
 
 // The pages. Those that ask hold nothing but big answers.
 const (
-	Keypad   Page = "keypad"   // type a number
-	Codes    Page = "codes"    // one of a few answers, or yes and no
-	Write    Page = "write"    // a text that stands on a part
-	Laying   Page = "laying"   // how the finder lies
-	Sides    Page = "sides"    // which end is high, which side …
-	Doubts   Page = "doubts"   // asks back before keeping
-	Refused  Page = "refused"  // why it was not kept
-	Result   Page = "result"   // what was kept and what it changed
-	Done     Page = "done"     // every stop is done
-	Bring    Page = "bring"    // the next stop wants the vehicle to stand another way
-	Caution  Page = "caution"  // what can hurt, before the first stop under the vehicle
-	Stances  Page = "stances"  // how the vehicle stands
-	Height   Page = "height"   // hub to arch, typed
-	Setup    Page = "setup"    // was it moved?
-	More     Page = "more"     // everything else
-	Skips    Page = "skips"    // why a stop is left out
-	Tools    Page = "tools"    // what one reads with
-	Route    Page = "route"    // all stops
-	Findings Page = "findings" // all findings
-	Finding  Page = "finding"  // one of them
-	Reverse  Page = "reverse"  // what finding a finder's zero takes
-	Turn     Page = "turn"     // turn the finder end for end
-	Zero     Page = "zero"     // the zero that was found
+	Keypad    Page = "keypad"   // type a number
+	Codes     Page = "codes"    // one of a few answers, or yes and no
+	Write     Page = "write"    // a text that stands on a part
+	Laying    Page = "laying"   // how the finder lies
+	Sides     Page = "sides"    // which end is high, which side …
+	Doubts    Page = "doubts"   // asks back before keeping
+	Refused   Page = "refused"  // why it was not kept
+	Result    Page = "result"   // what was kept and what it changed
+	Done      Page = "done"     // every stop is done
+	Bring     Page = "bring"    // the next stop wants the vehicle to stand another way
+	Caution   Page = "caution"  // what can hurt, before the first stop under the vehicle
+	Stances   Page = "stances"  // how the vehicle stands
+	Height    Page = "height"   // hub to arch, typed
+	Setup     Page = "setup"    // was it moved?
+	More      Page = "more"     // everything else
+	Skips     Page = "skips"    // why a stop is left out
+	Tools     Page = "tools"    // what one reads with
+	Route     Page = "route"    // all stops
+	Findings  Page = "findings" // all findings
+	Finding   Page = "finding"  // one of them
+	Records   Page = "records"  // all readings
+	OneRecord Page = "record"   // one of them
+	Reasons   Page = "reasons"  // why it is struck
+	Reason    Page = "reason"   // the same, in writing
+	Reverse   Page = "reverse"  // what finding a finder's zero takes
+	Turn      Page = "turn"     // turn the finder end for end
+	Zero      Page = "zero"     // the zero that was found
 )
 
 // Stand is how the vehicle stands.
@@ -83,6 +90,8 @@ type Model struct {
 	kept     *Kept
 	laid     map[string]laying // how each tool lay when it was said last, by its id
 	keeping  bool              // Keep waits for the answer of the page Laying
+	mending  *correction       // nil: no reading is being corrected
+	record   string            // hash of the reading on the page OneRecord
 	reversal *Reversal         // nil: no finder's zero is being found
 	opened   string            // key of the finding on the page Finding
 	units    map[measure.Quantity]measure.Unit
@@ -112,6 +121,9 @@ func (m *Model) Stand() Stand { return m.stand }
 
 // Build is the build as it is now.
 func (m *Model) Build() *measure.Build { return m.log.Build() }
+
+// Device is the id of this device.
+func (m *Model) Device() measure.ID { return m.log.Device() }
 
 // Error is why the last thing could not be done; nil when it could.
 func (m *Model) Error() error { return m.err }

@@ -12,6 +12,7 @@ import (
 // Go goes to a stop. What was typed at another point is dropped. A stop that wants the vehicle to
 // stand another way shows the page Bring first, the first stop under a vehicle the page Caution.
 func (m *Model) Go(s route.Stop) {
+	m.leaveCorrection()
 	if s.Point.Key != m.stop.Point.Key {
 		m.typed = Typed{}
 	}

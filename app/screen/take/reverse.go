@@ -98,6 +98,9 @@ func (m *Model) addFinder() error {
 // lying is how the finder lies for the reading at hand: as it was said, and in a reversal as the
 // person is told to lay it.
 func (m *Model) lying() (Laid, bool) {
+	if old, ok := m.Correcting(); ok {
+		return laidOf(old), true
+	}
 	r := m.Reversing()
 	said, known := m.Laid()
 	switch {

@@ -367,8 +367,6 @@ func TestRepeatsAreCounted(t *testing.T) {
 	if got := m.Stop().Taken; got != 2 {
 		t.Errorf("taken %d times", got)
 	}
-	m.OpenLast()
-	wantPage(t, m, Result)
 }
 
 func TestSkipGoesOnWithItsReason(t *testing.T) {

@@ -50,6 +50,9 @@ func (m *Model) Unit() measure.Unit {
 	if m.page == Height {
 		return "mm"
 	}
+	if old, ok := m.Correcting(); ok {
+		return old.Unit
+	}
 	return m.unitOf(m.stop.Point.Quantity)
 }
 

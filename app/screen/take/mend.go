@@ -1,0 +1,142 @@
+package take
+
+import (
+	"yokebook/app/logbook"
+	"yokebook/measure"
+	"yokebook/measure/route"
+)
+
+// correction is a reading that is being corrected, and where work stood before.
+type correction struct {
+	old   measure.Reading
+	stop  route.Stop
+	typed Typed
+}
+
+// Correcting is the reading that the next value stands in place of; false where there is none.
+func (m *Model) Correcting() (measure.Reading, bool) {
+	if m.mending == nil {
+		return measure.Reading{}, false
+	}
+	return m.mending.old, true
+}
+
+// Correct asks for the right value of the opened reading. All else of it stays: how the vehicle
+// stood, with what it was read.
+func (m *Model) Correct() {
+	r, ok := m.OpenedRecord()
+	if !ok || r.Standing != measure.Current {
+		return
+	}
+	stop, ok := m.find(r.Reading.Point, r.Reading.State())
+	if !ok {
+		return
+	}
+	m.reversal = nil
+	m.mending = &correction{old: r.Reading, stop: m.stop, typed: m.typed}
+	m.stop, m.typed = stop, Typed{}
+	m.show(m.pageOf(stop))
+}
+
+// EndCorrection goes back to where work stood; the reading stays as it is.
+func (m *Model) EndCorrection() {
+	if m.mending == nil {
+		return
+	}
+	m.leaveCorrection()
+	m.Go(m.stop)
+}
+
+// leaveCorrection brings back the stop and what was typed there.
+func (m *Model) leaveCorrection() {
+	if m.mending == nil {
+		return
+	}
+	m.stop, m.typed = m.mending.stop, m.mending.typed
+	m.mending = nil
+	if s, ok := m.find(m.stop.Point.Key, m.stop.State); ok {
+		m.stop = s
+	}
+}
+
+// corrected makes the entry that corrects a reading.
+func corrected(old measure.Reading, v measure.Value) logbook.Entry {
+	e := logbook.EntryOf(old)
+	e.Value, e.Entered, e.Replaces = v, "", old.ID
+	return e
+}
+
+// afterCorrection goes back to where work stood; the way on from the page Result leads there, unless
+// that stop is done.
+func (m *Model) afterCorrection() {
+	m.leaveCorrection()
+	if !m.stop.Done() {
+		m.kept.Change.Next, m.kept.Change.More = m.stop, true
+	}
+}
+
+// OpenReasons asks why the opened reading is struck.
+func (m *Model) OpenReasons() { m.open(Reasons) }
+
+// OpenReason asks for the reason in writing.
+func (m *Model) OpenReason() { m.open(Reason) }
+
+// StrikeOpened takes the opened reading out of use, with the reason.
+func (m *Model) StrikeOpened(reason string) {
+	if m.page != Reasons && m.page != Reason {
+		return
+	}
+	if reason == "" {
+		m.err = ErrNothingTyped
+		return
+	}
+	r, ok := m.OpenedRecord()
+	if !ok {
+		return
+	}
+	content := ""
+	if r.Standing == measure.Disputed { // of two records with one id
+		content = r.hash
+	}
+	change, err := m.log.StrikeRecord(r.Reading.ID, content, reason)
+	if err != nil {
+		m.err = err
+		return
+	}
+	m.kept = &Kept{Reading: r.Reading, Change: change, Struck: true}
+	m.show(Result)
+}
+
+// KeepOpened keeps the opened reading, which was struck, once more as a new one: a strike is final.
+func (m *Model) KeepOpened() {
+	r, ok := m.OpenedRecord()
+	if !ok || r.Standing != measure.Struck {
+		return
+	}
+	change, err := m.log.Keep(logbook.EntryOf(r.Reading))
+	if err != nil {
+		m.refuse(err)
+		return
+	}
+	m.kept = &Kept{Reading: m.reading(change.Reading), Change: change}
+	m.show(Result)
+}
+
+// Last is the reading that UndoLast takes back; false where there is none.
+func (m *Model) Last() (measure.Reading, bool) { return m.log.Last() }
+
+// UndoLast takes the last entry back, with the reason. It stays in the build, struck.
+func (m *Model) UndoLast(reason string) {
+	last, ok := m.log.Last()
+	if !ok {
+		return
+	}
+	change, err := m.log.Undo(last.ID, reason)
+	if err != nil {
+		m.refuse(err)
+		return
+	}
+	m.kept = &Kept{Reading: last, Change: change, Struck: true}
+	m.reversal = nil
+	m.show(Result)
+}
