@@ -37,3 +37,20 @@ func TestReadingsThatGiveNoNumberSaySo(t *testing.T) {
 		}
 	}
 }
+
+// Slopes out of a book hold in every state, but the vehicle was never read as it runs: each finding
+// names what to read, and so does the one that was read hanging.
+func TestStatedSlopesAskForReadings(t *testing.T) {
+	s := newBench(t, measure.NewLayout())
+	s.slopes(measure.OffBench, "2.0", "3.0", "2.0", basis(measure.Stated))
+	for _, key := range []string{"joint.angle|front|", "joint.residual||"} {
+		f := find(t, s.run(), key)
+		if f.Verdict != checks.Waiting || len(f.Missing) != 3 || f.Missing[0].State != measure.RideKerb || f.Advice.Key != checks.MsgTakeMissing {
+			t.Errorf("%s: %s, missing %v, %v", key, f.Verdict, f.Missing, f.Advice)
+		}
+	}
+	s.read("shaft.slope", "9", measure.Hanging)
+	if f := find(t, s.run(), "joint.angle|front|droop/none"); f.Verdict != checks.Waiting || len(f.Missing) == 0 || len(f.Advice.Args) != 1 {
+		t.Errorf("hanging: %s, missing %v, %v", f.Verdict, f.Missing, f.Advice)
+	}
+}

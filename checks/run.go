@@ -176,8 +176,12 @@ func (e *engine) fromBench(used []measure.ID) bool {
 
 func (e *engine) ofSubject(c *Check, subject string) []Finding {
 	blank := e.lineOf(measure.RideKerb)
-	if c.perState(e, blank, subject).lacking {
+	running := c.perState(e, blank, subject)
+	if running.lacking {
 		return nil
+	}
+	if running.q != nil { // slopes that were stated hold everywhere, but nothing was read as it runs
+		running.missing = e.slopesAtRide(running.missing)
 	}
 	var out []Finding
 	settled := false
@@ -209,17 +213,24 @@ func (e *engine) ofSubject(c *Check, subject string) []Finding {
 		f.fill(a.q)
 		e.judge(&f, c, a, ln)
 		if !ln.state.Running() {
-			e.notRunning(&f, c, a, c.perState(e, blank, subject), settled)
+			e.notRunning(&f, c, a, running, settled)
 		}
 		out = append(out, f)
 	}
 	if len(out) == 0 {
-		a := c.perState(e, blank, subject)
-		f := Finding{Check: c.Key, Subject: subject, Unit: c.Unit, Limit: e.limitFor(c, a)}
-		f.wait(a.missing)
+		f := Finding{Check: c.Key, Subject: subject, Unit: c.Unit, Limit: e.limitFor(c, running)}
+		f.wait(running.missing)
 		out = append(out, f)
 	}
 	return out
+}
+
+// slopesAtRide adds the slopes of the line, to be read standing on the wheels.
+func (e *engine) slopesAtRide(missing []Missing) []Missing {
+	for _, key := range lineSlopes(e.build.Layout) {
+		missing = appendMissing(missing, Missing{Point: key, State: measure.RideKerb})
+	}
+	return missing
 }
 
 func (e *engine) limitFor(c *Check, a answer) *Limit {
