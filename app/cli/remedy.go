@@ -2,6 +2,7 @@ package cli
 
 import (
 	"context"
+	"math"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -18,14 +19,20 @@ func (p Program) remedy() *cobra.Command {
 		if err != nil {
 			return err
 		}
-		report, err := remedy.Solve(context.Background(), b, nil)
+		ctx, found := context.Background(), checks.Run(b, nil)
+		report, err := remedy.Solve(ctx, b, found)
+		if err != nil {
+			return err
+		}
+		next, err := remedy.Next(ctx, b, found)
 		if err != nil {
 			return err
 		}
 		if asJSON {
-			return p.printRemedyJSON(b.ID, report)
+			return p.printRemedyJSON(b.ID, report, next)
 		}
 		p.printRemedy(report)
+		p.printNext(next)
 		return nil
 	})
 	c.Flags().BoolVar(&asJSON, "json", false, p.Language.Say("help.flag.json"))
@@ -86,6 +93,32 @@ func (p Program) printWay(r remedy.Remedy, text words.RemedyText) {
 	}
 	if r.Chance != nil {
 		p.say("cli.remedy.chance", *r.Chance)
+	}
+}
+
+// mostNext is how many readings are told to be taken next, mostSettled how many findings each decides.
+const (
+	mostNext    = 8
+	mostSettled = 4
+)
+
+// printNext prints the readings that would decide most, best first.
+func (p Program) printNext(next []remedy.Reading) {
+	if len(next) == 0 {
+		return
+	}
+	p.say("cli.blank")
+	p.say("cli.next.title")
+	for i, r := range next[:min(len(next), mostNext)] {
+		if r.Decides == 0 {
+			p.say("cli.next.nearer", i+1, p.Language.Reading(r))
+			continue
+		}
+		all := math.Round(r.Decides / r.Share)
+		p.say("cli.next.reading", i+1, p.Language.Reading(r), p.Language.Number(r.Decides, "", 0.05), int(all))
+		for _, s := range r.Settles[:min(len(r.Settles), mostSettled)] {
+			p.say("cli.next.settles", p.Language.Settled(s))
+		}
 	}
 }
 

@@ -61,12 +61,42 @@ type effectJSON struct {
 	Unit    string   `json:"unit"`
 }
 
-func (p Program) printRemedyJSON(id measure.ID, report *remedy.Report) error {
+// nextJSON is one more reading: how many undecided findings it is expected to decide, as a number and as
+// a share of all, how much nearer it brings those that wait, and which it may decide.
+type nextJSON struct {
+	Kind       string        `json:"kind"`
+	Point      string        `json:"point"`
+	State      string        `json:"state"`
+	Instrument *string       `json:"instrument"`
+	Decides    float64       `json:"decides"`
+	Share      float64       `json:"share"`
+	Nearer     float64       `json:"nearer"`
+	Settles    []settledJSON `json:"settles"`
+	Say        string        `json:"say"`
+}
+
+type settledJSON struct {
+	Check   string  `json:"check"`
+	Subject string  `json:"subject"`
+	State   string  `json:"state"`
+	Chance  float64 `json:"chance"`
+}
+
+func (p Program) printRemedyJSON(id measure.ID, report *remedy.Report, next []remedy.Reading) error {
+	readings := make([]nextJSON, len(next))
+	for i, r := range next {
+		readings[i] = nextJSON{r.Kind, r.Point, r.State.String(), textOrNull(r.Instrument), r.Decides, r.Share, r.Nearer,
+			[]settledJSON{}, words.English.Reading(r)}
+		for _, s := range r.Settles {
+			f := s.Finding
+			readings[i].Settles = append(readings[i].Settles, settledJSON{f.Check, f.Subject, f.State.String(), s.Chance})
+		}
+	}
 	rows := make([]any, len(report.Troubles))
 	for i, t := range report.Troubles {
 		rows[i] = troubleToJSON(t)
 	}
-	head := []member{{"format", remedyFormat}, {"build", id}, {"chance", finite(report.Chance)}}
+	head := []member{{"format", remedyFormat}, {"build", id}, {"chance", finite(report.Chance)}, {"next", readings}}
 	return p.printJSON(head, "troubles", rows)
 }
 

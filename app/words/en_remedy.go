@@ -33,6 +33,20 @@ Nothing is changed in the file. What is changed on the vehicle is to be measured
 	"knob.retainer.torque":       "torque of the nut or bolt",
 	"knob.sling.angle":           "angle of the sling",
 
+	"knob.engine.place":       "place of engine and gearbox",
+	"knob.mount_left.rating":  "left mount",
+	"knob.mount_right.rating": "right mount",
+	"knob.mount_rear.rating":  "rear mount",
+
+	"turn.engine.place.more":       "set engine and gearbox further forward by {0 mm}",
+	"turn.engine.place.less":       "set engine and gearbox further back by {0 mm}",
+	"turn.mount_left.rating.more":  "a left mount that may carry {0 kg} more",
+	"turn.mount_left.rating.less":  "a left mount that may carry {0 kg} less",
+	"turn.mount_right.rating.more": "a right mount that may carry {0 kg} more",
+	"turn.mount_right.rating.less": "a right mount that may carry {0 kg} less",
+	"turn.mount_rear.rating.more":  "a rear mount that may carry {0 kg} more",
+	"turn.mount_rear.rating.less":  "a rear mount that may carry {0 kg} less",
+
 	"turn.pinion.angle.more":          "turn the axle (wedge) so that the front end of the pinion comes up by {0 deg}",
 	"turn.pinion.angle.less":          "turn the axle (wedge) so that the front end of the pinion goes down by {0 deg}",
 	"turn.gearbox.mount.more":         "raise the gearbox mount by {0 mm}",
@@ -104,7 +118,18 @@ Nothing is changed in the file. What is changed on the vehicle is to be measured
 	remedy.MsgAdapterShort:  "the shaft has {0 mm} less room between its ends: a shorter one, or slip stroke",
 	remedy.MsgObstacle:      "what is moved must still do its work, and stay clear of heat and ground",
 	remedy.MsgRetorque:      "new nut or bolts, clean and dry, and never beyond what the grade holds",
+	remedy.MsgPlaceMoved:    "engine and gearbox move by {0 mm} (forward positive): mounts, length of the shaft, hoses, controls, room",
+	remedy.MsgStiffer:       "a mount that carries more is usually stiffer: more is felt and heard",
 	remedy.MsgSteeperSling:  "longer legs, and more height under the hook",
+
+	remedy.MsgNextRead:    "read {0 point}, {1 state}",
+	remedy.MsgNextState:   "have {0 point} stated, from a plate, a book or the maker",
+	remedy.MsgNextMeasure: "measure {0 point}, {1 state}, instead of stating or guessing it",
+	remedy.MsgNextTurned:  "read {1 point} again with {0}, {2 state}, in setup {3}, the finder turned end for end",
+	remedy.MsgNextRepeat:  "read {0 point} four times more, {1 state}, laid on anew each time",
+	remedy.MsgNextBetter:  "read {0 point} with a tool twice as good whose zero is known, {1 state}",
+
+	"remedy.settles": "{0}: {1 percent}",
 
 	"remedy.together": "{0}: all that is out or unsure, together",
 
@@ -145,6 +170,10 @@ Nothing is changed in the file. What is changed on the vehicle is to be measured
 	"cli.remedy.short":    "  not enough alone, as far as was looked: {0}",
 	"cli.remedy.no_knob":  "  no single change and no pair of those that are known here does it",
 	"cli.remedy.advice":   "  to do: {0}",
+	"cli.next.title":      "what to read next, and how much of what is unsure or waiting it is expected to decide:",
+	"cli.next.reading":    "  {0}. {1}: {2} of {3}",
+	"cli.next.nearer":     "  {0}. {1}: decides nothing alone, but others wait for it too",
+	"cli.next.settles":    "       decides {0}",
 	"cli.remedy.care": "Chock the wheels, work on axle stands of the right rating, lift with what is rated for it, and leave welding on shafts to a " +
 		"licensed builder. Local rules come first. Measure again afterwards.",
 }

@@ -2,6 +2,7 @@ package words
 
 import (
 	"math"
+	"strings"
 
 	"yokebook/checks"
 	"yokebook/checks/remedy"
@@ -52,6 +53,16 @@ func (l *Language) Trouble(t remedy.Trouble) string {
 		return l.Say("remedy.together", l.Say("checks."+t.Group))
 	}
 	return l.Check(t.Check, t.Subject)
+}
+
+// Reading says what to read next.
+func (l *Language) Reading(r remedy.Reading) string {
+	return strings.Join(l.Messages(r.Reasons), "; ")
+}
+
+// Settled says which finding a reading may decide, and how likely.
+func (l *Language) Settled(s remedy.Settled) string {
+	return l.Say("remedy.settles", l.Title(s.Finding), s.Chance)
 }
 
 // span writes the amounts between which a change works.

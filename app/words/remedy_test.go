@@ -18,7 +18,7 @@ func TestEveryKnobAndCostHasItsWords(t *testing.T) {
 				}
 			}
 		}
-		for _, key := range remedy.Messages {
+		for _, key := range append(remedy.Reasons, remedy.Messages...) {
 			if !l.Has(key) {
 				t.Errorf("%s lacks %s", l.Tag, key)
 			}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 
 	"yokebook/measure"
 )
@@ -51,8 +52,24 @@ func (e *edit) setAll(point string, to float64) {
 			e.build.Readings[i].Basis, e.build.Readings[i].Instrument = measure.Stated, ""
 			e.build.Readings[i].Ride, e.build.Readings[i].Load = measure.Bench, ""
 			e.write(i, to)
+			e.toSize(i)
 		}
 	}
+}
+
+// toSize writes a length to the last digit that a part is made to.
+func (e *edit) toSize(i int) {
+	r := &e.build.Readings[i]
+	x, ok := r.Value.Float()
+	if p, _ := measure.PointOf(r.Point); !ok || p.Quantity != measure.Length {
+		return
+	}
+	v, err := measure.NumberValue(strconv.FormatFloat(x, 'f', 3, 64))
+	if err != nil {
+		e.broken = true
+		return
+	}
+	r.Value = v
 }
 
 // put gives a reading another value and keeps its doubt. A stated one is known to half its last digit:

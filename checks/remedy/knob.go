@@ -26,7 +26,7 @@ type Knob struct {
 }
 
 // Knobs is the table of knobs, in the order in which they are told.
-var Knobs = slices.Concat(lineKnobs, shaftKnobs, stackKnobs, endKnobs, otherKnobs)
+var Knobs = slices.Concat(lineKnobs, shaftKnobs, stackKnobs, endKnobs, otherKnobs, placeKnobs)
 
 // KnobOf finds a knob by key.
 func KnobOf(key string) (Knob, bool) {

@@ -24,6 +24,29 @@ var otherKnobs = []Knob{
 		costs:  func(*vehicle, float64) []checks.Message { return []checks.Message{{Key: MsgSteeperSling}} }},
 }
 
+// placeKnobs move engine and gearbox along the vehicle, or fit other mounts.
+var placeKnobs = []Knob{
+	{Key: "engine.place", Unit: "mm", Step: 5, Least: -300, Most: 300, Usual: 40, Serves: []string{"mass.axles"},
+		usable: func(v *vehicle) bool { return v.has("engine_gearbox.x") || v.has("lift_front.x", "lift_rear.x") },
+		change: func(v *vehicle, e *edit, mm float64) {
+			for _, p := range []string{"engine_gearbox.x", "lift_front.x", "lift_rear.x", "mount_left.x", "mount_right.x", "mount_rear.x"} {
+				e.shiftAll(p, mm)
+			}
+			v.carry(e, func(measure.State) moved { return moved{gearbox: spot{mm, 0}} })
+		},
+		costs: func(_ *vehicle, mm float64) []checks.Message {
+			return []checks.Message{{Key: MsgPlaceMoved, Args: []any{mm}}}
+		}},
+	mountRating("mount_left"), mountRating("mount_right"), mountRating("mount_rear"),
+}
+
+func mountRating(mount string) Knob {
+	return Knob{Key: mount + ".rating", Unit: "kg", Step: 5, Most: 400, Usual: 60, Serves: []string{"mount.load"},
+		usable: func(v *vehicle) bool { return v.has(mount + ".rating") },
+		change: func(_ *vehicle, e *edit, kg float64) { e.shiftAll(mount+".rating", kg) },
+		costs:  func(*vehicle, float64) []checks.Message { return []checks.Message{{Key: MsgStiffer}} }}
+}
+
 // leastAdapter is how thick an adapter flange is at least, mm, so that its screws and two pilots find room.
 const leastAdapter = 12 // common practice, no source
 

@@ -21,7 +21,7 @@ var shaftKnobs = []Knob{
 				e.shiftAll("slip.exposed", -mm)
 			}
 		}, costs: costsOfLonger},
-	{Key: "slip.spline", Unit: "mm", Step: 0.5, Least: 0, Most: 150, Usual: 20, Serves: sliding,
+	{Key: "slip.spline", Unit: "mm", Step: 0.5, Least: 0, Most: 150, Usual: 20, Serves: append([]string{"spline.capacity"}, sliding...),
 		usable: func(v *vehicle) bool { return v.build.Layout.Slip == "shaft" && v.has("slip.usable") },
 		change: func(_ *vehicle, e *edit, mm float64) {
 			for _, p := range []string{"slip.usable", "slip_male.length", "slip_female.length"} {

@@ -31,6 +31,8 @@ const (
 	MsgAdapterShort  = "cost.adapter_short"  // (mm) the shaft gets that much less room between its ends
 	MsgObstacle      = "cost.obstacle"       // what the obstacle carries must still work
 	MsgRetorque      = "cost.retorque"       // thread and nut new, clean and dry; never beyond the grade
+	MsgPlaceMoved    = "cost.place_moved"    // (mm forward) engine and gearbox: mounts, shaft length, everything that hangs on them
+	MsgStiffer       = "cost.stiffer"        // a mount that carries more is stiffer: more is heard
 	MsgSteeperSling  = "cost.steeper_sling"  // longer legs, more height under the hook
 )
 
@@ -38,4 +40,18 @@ const (
 var Messages = []string{MsgPinionOil, MsgPinionDown, MsgCaster, MsgJointUnplaced, MsgSumpUp, MsgSumpDown, MsgMountLever,
 	MsgJointAtMount, MsgRoomGearbox, MsgGearboxTurn, MsgMatchMarks, MsgTeeth, MsgWeldPhase, MsgSlower, MsgShaftMade, MsgOutAtRide,
 	MsgLongerSpline, MsgTube, MsgBearing, MsgFlywheel, MsgFlywheelThin, MsgAdapterPlate, MsgOtherDisc, MsgSpigotMoved,
-	MsgAdapterFlange, MsgAdapterShort, MsgObstacle, MsgRetorque, MsgSteeperSling}
+	MsgAdapterFlange, MsgAdapterShort, MsgObstacle, MsgRetorque, MsgPlaceMoved, MsgStiffer,
+	MsgSteeperSling}
+
+// Keys of why a reading is worth taking.
+const (
+	MsgNextRead    = "next.read"    // (point, state) it was not read
+	MsgNextState   = "next.state"   // (point) from a plate, a book or the maker: not read under the vehicle
+	MsgNextMeasure = "next.measure" // (point, state) it is stated or estimated: measure it
+	MsgNextTurned  = "next.turned"  // (instrument, point, state, setup) once more with the finder turned end for end
+	MsgNextRepeat  = "next.repeat"  // (point, state) four times more, laid on anew each time
+	MsgNextBetter  = "next.better"  // (point, state) with a tool twice as good whose zero is known
+)
+
+// Reasons lists every key of these.
+var Reasons = []string{MsgNextRead, MsgNextState, MsgNextMeasure, MsgNextTurned, MsgNextRepeat, MsgNextBetter}

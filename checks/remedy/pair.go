@@ -191,10 +191,11 @@ func (s *search) settle(t *Trouble, d, e *dial, w way) (*way, error) {
 	var list []way
 	for _, at := range near {
 		if l := s.looks[at]; l.possible {
-			list = append(list, way{at: at, rating: rating{s.harm(t, at, l.findings), s.work(at)}})
+			list = append(list, way{at: at, rating: rating{s.harm(t, l.findings), s.work(at)}})
 		}
 	}
 	slices.SortStableFunc(list, func(a, b way) int { return a.order(b.rating) })
+	var best *way
 	tries := 0
 	for _, c := range list {
 		if m := t.margin(s.looks[c.at].findings); m < -0.01 || c.order(w.rating) < 0 && m < -0.002 {
@@ -203,12 +204,20 @@ func (s *search) settle(t *Trouble, d, e *dial, w way) (*way, error) {
 		if tries++; tries > leeway {
 			break
 		}
-		if ok, err := s.confirmed(t, c.at); err != nil || ok {
-			if err != nil {
-				return nil, err
-			}
-			return &c, nil
+		ok, err := s.confirmed(t, c.at)
+		if err != nil {
+			return nil, err
+		}
+		if !ok {
+			continue
+		}
+		glanced := c.harm
+		if c.harm = s.harmInFull(t, c.at); best == nil || c.order(best.rating) < 0 {
+			best = &c
+		}
+		if c.harm <= glanced {
+			break
 		}
 	}
-	return nil, nil
+	return best, nil
 }

@@ -113,18 +113,18 @@ func (s *search) changes(at setting) []turned {
 }
 
 // each does something for a list, two at a time, in any order. It errs when the context is done.
-func (s *search) each(n int, do func(i int)) error {
+func each(ctx context.Context, n int, do func(i int)) error {
 	var wait sync.WaitGroup
 	const hands = 2
 	for h := range hands {
 		wait.Go(func() {
-			for i := h; i < n && s.ctx.Err() == nil; i += hands {
+			for i := h; i < n && ctx.Err() == nil; i += hands {
 				do(i)
 			}
 		})
 	}
 	wait.Wait()
-	return s.ctx.Err()
+	return ctx.Err()
 }
 
 // glance judges settings that were not looked at yet.
@@ -136,7 +136,7 @@ func (s *search) glance(list ...setting) error {
 		}
 	}
 	found := make([]look, len(open))
-	err := s.each(len(open), func(i int) {
+	err := each(s.ctx, len(open), func(i int) {
 		if v := s.turned(open[i]); v != nil {
 			found[i] = look{true, checks.Glance(v.build, s.kin(open[i]))}
 		}
@@ -168,7 +168,7 @@ func (s *search) run(list ...setting) error {
 		}
 	}
 	found := make([]*checks.Result, len(open))
-	err := s.each(len(open), func(i int) {
+	err := each(s.ctx, len(open), func(i int) {
 		if v := s.turned(open[i]); v != nil {
 			found[i] = checks.RunOnly(v.build, s.base, s.kin(open[i]))
 		}
@@ -186,7 +186,7 @@ func (s *search) run(list ...setting) error {
 func (s *search) runWhole(list ...setting) error {
 	list = slices.DeleteFunc(slices.Clone(list), func(at setting) bool { return s.whole[at] != nil })
 	found := make([]*checks.Result, len(list))
-	err := s.each(len(list), func(i int) { found[i] = checks.Run(s.turned(list[i]).build, s.runs[list[i]]) })
+	err := each(s.ctx, len(list), func(i int) { found[i] = checks.Run(s.turned(list[i]).build, s.runs[list[i]]) })
 	if err != nil {
 		return err
 	}

@@ -13,7 +13,11 @@ func (s *search) single(t *Trouble, d *dial) (*way, error) {
 		return nil, err
 	}
 	var best *way
-	for _, in := range s.worksAmong(t, d, marks) {
+	spans, err := s.worksAmong(t, d, marks)
+	if err != nil {
+		return nil, err
+	}
+	for _, in := range spans {
 		w, err := s.within(t, d, in[0], in[1])
 		if err != nil {
 			return nil, err
@@ -55,7 +59,7 @@ func (d *dial) settings(steps []int) []setting {
 }
 
 // worksAmong are the runs of marks that work at a glance, widened to the steps where they begin and end.
-func (s *search) worksAmong(t *Trouble, d *dial, marks []int) [][2]int {
+func (s *search) worksAmong(t *Trouble, d *dial, marks []int) ([][2]int, error) {
 	var spans [][2]int
 	open := false
 	for n, i := range marks {
@@ -78,7 +82,27 @@ func (s *search) worksAmong(t *Trouble, d *dial, marks []int) [][2]int {
 		}
 		spans[k] = [2]int{from, to}
 	}
-	return spans
+	return s.joined(t, d, spans)
+}
+
+// joined makes one of spans between which a run finds that it works too: a glance is too strict where
+// joints cancel.
+func (s *search) joined(t *Trouble, d *dial, spans [][2]int) ([][2]int, error) {
+	var out [][2]int
+	for _, span := range spans {
+		if n := len(out); n > 0 {
+			ok, err := s.confirmed(t, d.one((out[n-1][1]+span[0])/2))
+			if err != nil {
+				return nil, err
+			}
+			if ok {
+				out[n-1][1] = span[1]
+				continue
+			}
+		}
+		out = append(out, span)
+	}
+	return out, nil
 }
 
 // edge halves the way from a step that works to one that does not; the last that works.
@@ -122,8 +146,8 @@ func (s *search) within(t *Trouble, d *dial, from, to int) (*way, error) {
 	} else if !ok {
 		pick = near
 	}
-	harm := s.harm(t, d.one(pick), s.looks[d.one(pick)].findings)
-	return &way{at: d.one(pick), rating: rating{harm, s.work(d.one(pick))}, from: min(near, far), to: max(near, far)}, nil
+	r := rating{s.harmInFull(t, d.one(pick)), s.work(d.one(pick))}
+	return &way{at: d.one(pick), rating: r, from: min(near, far), to: max(near, far)}, nil
 }
 
 func sign(n int) int {
@@ -189,7 +213,7 @@ func (s *search) kindest(t *Trouble, d *dial, near, far int) (int, error) {
 	return pick, nil
 }
 
-func (s *search) harmAt(t *Trouble, at setting) int { return s.harm(t, at, s.looks[at].findings) }
+func (s *search) harmAt(t *Trouble, at setting) int { return s.harm(t, s.looks[at].findings) }
 
 // narrow looks between marks for a span that slipped through: around the mark that comes nearest.
 func (s *search) narrow(t *Trouble, d *dial, marks []int) (*way, error) {
@@ -210,7 +234,14 @@ func (s *search) narrow(t *Trouble, d *dial, marks []int) (*way, error) {
 	if err := s.glance(d.settings(list)...); err != nil {
 		return nil, err
 	}
-	for _, in := range s.worksAmong(t, d, list) {
+	spans, err := s.worksAmong(t, d, list)
+	if err != nil {
+		return nil, err
+	}
+	if len(spans) == 0 { // the glance may be too strict: what comes nearest is run
+		spans = [][2]int{{marks[best], marks[best]}}
+	}
+	for _, in := range spans {
 		if w, err := s.within(t, d, in[0], in[1]); err != nil || w != nil {
 			return w, err
 		}

@@ -84,7 +84,7 @@ func (s *search) rate(t *Trouble, at setting) (r rating, ok bool) {
 	if !l.possible || !t.over(l.findings, s.before) {
 		return rating{}, false
 	}
-	return rating{s.harm(t, at, l.findings), s.work(at)}, true
+	return rating{s.harm(t, l.findings), s.work(at)}, true
 }
 
 // works reports a setting that works at a glance.
@@ -116,16 +116,36 @@ func (s *search) work(at setting) float64 {
 	return sqrt(square)
 }
 
-// harm counts the other findings of the same kind that are worse at a setting than as it is, both at a
-// glance.
-func (s *search) harm(t *Trouble, at setting, findings []checks.Finding) int {
+// near is the chance under which a finding that was clear counts as worse at a glance, so that a run
+// still calls clear what a glance does.
+const near = 0.965
+
+// harm counts the other findings of the same kind that are worse at a setting than as it is, at a glance:
+// worse than by the run and less likely than at a glance, which is too strict where joints cancel.
+func (s *search) harm(t *Trouble, findings []checks.Finding) int {
+	return s.count(t, findings, func(f, was checks.Finding) bool {
+		g := s.glanced[f.Key()]
+		if f.Chance == nil || was.Chance == nil || g.Chance == nil {
+			return rank(f.Verdict) > rank(was.Verdict)
+		}
+		slips := was.Verdict == checks.Clear && *f.Chance < near || rank(f.Verdict) > rank(was.Verdict)
+		return slips && *f.Chance < *g.Chance
+	})
+}
+
+// harmInFull counts them by the run of a setting that was run.
+func (s *search) harmInFull(t *Trouble, at setting) int {
+	return s.count(t, s.runs[at].Findings, func(f, was checks.Finding) bool { return rank(f.Verdict) > rank(was.Verdict) })
+}
+
+// count counts the findings that a trouble is not about and that are worse than before.
+func (s *search) count(t *Trouble, findings []checks.Finding, worse func(f, was checks.Finding) bool) int {
 	n := 0
 	for _, f := range findings {
 		if t.about(f) || slices.Contains(disputed, f.Check) {
 			continue
 		}
-		was, known := s.glanced[f.Key()]
-		if known && rank(f.Verdict) > rank(was.Verdict) {
+		if was, known := s.before[f.Key()]; known && worse(f, was) {
 			n++
 		}
 	}

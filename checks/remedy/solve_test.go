@@ -18,11 +18,7 @@ func TestRemediesMakeClearWhatTheyAreFor(t *testing.T) {
 	for _, name := range []string{"demo.json", "steep.json"} {
 		b := invented(t, name)
 		for _, x := range solve(t, b).Troubles {
-			ways := x.Singles
-			if x.Pair != nil {
-				ways = append(ways[:len(ways):len(ways)], *x.Pair)
-			}
-			for _, w := range ways {
+			for _, w := range ways(x) {
 				changed, ok := remedy.Apply(b, w.Changes...)
 				if !ok {
 					t.Fatalf("%s: %v can't be applied", name, w.Changes)

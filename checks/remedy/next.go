@@ -1,0 +1,168 @@
+package remedy
+
+import (
+	"context"
+	"slices"
+
+	"yokebook/checks"
+	"yokebook/measure"
+)
+
+// The kinds of a reading to take.
+const (
+	ReadNew     = "read"    // a point that was not read, or only taken for granted
+	ReadInstead = "measure" // a point that is stated or estimated
+	ReadTurned  = "reverse" // one place again with the finder turned end for end
+	ReadRepeat  = "repeat"  // the same four times more
+	ReadBetter  = "better"  // with a tool twice as good whose zero is known
+)
+
+// Reading is one more reading, and what it is worth.
+type Reading struct {
+	Kind       string
+	Point      string
+	State      measure.State
+	Instrument string  // that it is taken with; "" where the default of the quantity is reckoned with
+	Decides    float64 // how many of the undecided findings it is expected to decide
+	Share      float64 // that as a share of all of them
+	Nearer     float64 // of those that wait: 1 for each that it completes, 1/n where n readings are missing
+	Settles    []Settled
+	Reasons    []checks.Message
+}
+
+// Settled is an undecided finding that a reading may decide, with the chance that it does.
+type Settled struct {
+	Finding checks.Finding
+	Chance  float64
+}
+
+// Next ranks the readings that could be taken next by how many of the findings that are unsure or wait
+// each is expected to decide; where two decide as much, by how much nearer they bring what waits. Findings
+// of which nothing was read yet don't count, unless there are no others. It errs with the context's
+// error, and never otherwise. b is not changed; prev only saves work.
+//
+// Method: preposterior analysis. What is believed of a point now says which values a reading of it may
+// show; for each of some equally likely ones the build with that reading is judged at a glance, and what
+// is decided is counted. Source: H. Raiffa, R. Schlaifer, Applied Statistical Decision Theory (1961),
+// on the value of sample information (from memory).
+func Next(ctx context.Context, b *measure.Build, prev *checks.Result) ([]Reading, error) {
+	v := vehicleOf(b)
+	n := &asking{ctx: ctx, v: v}
+	n.gather(checks.Run(v.build, prev).Findings)
+	var out []Reading
+	for _, q := range n.questions() {
+		r, err := n.worth(q)
+		if err != nil {
+			return nil, err
+		}
+		if r.Decides > 0 || r.Nearer > 0 {
+			out = append(out, r)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b Reading) int {
+		const same = 1e-9
+		switch {
+		case a.Decides > b.Decides+same:
+			return -1
+		case a.Decides < b.Decides-same:
+			return 1
+		case a.Nearer > b.Nearer+same:
+			return -1
+		case a.Nearer < b.Nearer-same:
+			return 1
+		}
+		return 0
+	})
+	return out, nil
+}
+
+// asking is the search for what to read next.
+type asking struct {
+	ctx       context.Context
+	v         *vehicle
+	undecided []checks.Finding
+}
+
+// gather picks the findings that are undecided and begun.
+func (n *asking) gather(findings []checks.Finding) {
+	var untouched []checks.Finding
+	for _, f := range findings {
+		c, _ := checks.CheckOf(f.Check)
+		if f.Verdict != checks.Unsure && f.Verdict != checks.Waiting || slices.Contains(silent, c.Group) {
+			continue
+		}
+		if f.Untouched {
+			untouched = append(untouched, f)
+			continue
+		}
+		n.undecided = append(n.undecided, f)
+	}
+	if len(n.undecided) == 0 {
+		n.undecided = untouched
+	}
+}
+
+// only picks the checks of the undecided findings.
+func (n *asking) only(check string) bool {
+	return slices.ContainsFunc(n.undecided, func(f checks.Finding) bool { return f.Check == check })
+}
+
+// worth looks at what a reading may show and counts what that decides.
+func (n *asking) worth(q question) (Reading, error) {
+	r := Reading{Kind: q.kind, Point: q.point, State: q.state, Instrument: q.instrument, Reasons: q.reasons()}
+	for _, f := range n.undecided {
+		if slices.ContainsFunc(f.Missing, q.answers) {
+			r.Nearer += 1 / float64(len(f.Missing))
+		}
+	}
+	outcomes := n.outcomes(q)
+	counts := make([]int, len(n.undecided))
+	found := make([][]checks.Finding, len(outcomes))
+	if err := each(n.ctx, len(outcomes), func(i int) { found[i] = checks.Glance(outcomes[i], n.only) }); err != nil {
+		return Reading{}, err
+	}
+	for _, after := range found {
+		for i, f := range n.undecided {
+			if decided(f, after) {
+				counts[i]++
+			}
+		}
+	}
+	for i, f := range n.undecided {
+		if counts[i] > 0 {
+			chance := float64(counts[i]) / float64(len(outcomes))
+			r.Decides += chance
+			r.Settles = append(r.Settles, Settled{f, chance})
+		}
+	}
+	if len(n.undecided) > 0 {
+		r.Share = r.Decides / float64(len(n.undecided))
+	}
+	slices.SortStableFunc(r.Settles, func(a, b Settled) int {
+		switch {
+		case a.Chance > b.Chance:
+			return -1
+		case a.Chance < b.Chance:
+			return 1
+		}
+		return 0
+	})
+	return r, nil
+}
+
+// decided reports that a finding, undecided before, is so no longer: it is clear, out or no longer judged,
+// or others of its check and subject, for the states that it waited for, are clear or out.
+func decided(f checks.Finding, after []checks.Finding) bool {
+	others := false
+	for _, g := range after {
+		if g.Check != f.Check || g.Subject != f.Subject {
+			continue
+		}
+		sure := g.Verdict == checks.Clear || g.Verdict == checks.Out
+		if g.State == f.State {
+			return sure || g.Verdict == checks.Unsaid
+		}
+		others = others || sure && f.State == (measure.State{})
+	}
+	return others
+}
