@@ -11,16 +11,17 @@ type View string
 
 // The views.
 const (
-	SideView   View = "side"   // the shaft line from the side
-	TopView    View = "top"    // the same from above
-	TravelView View = "travel" // angles, residual and length over the height of the axle
-	StackView  View = "stack"  // the clutch in section
-	MountsView View = "mounts" // engine and gearbox on their mounts, from above
-	EndsView   View = "ends"   // the flange faces
+	SideView    View = "side"    // the shaft line from the side
+	TopView     View = "top"     // the same from above
+	TravelView  View = "travel"  // angles, residual and length over the height of the axle
+	StackView   View = "stack"   // the clutch in section
+	MountsView  View = "mounts"  // engine and gearbox on their mounts, from above
+	EndsView    View = "ends"    // the flange faces
+	SplinesView View = "splines" // tooth forms that agree with the readings
 )
 
 // Views lists them in the order in which they are offered.
-var Views = []View{SideView, TopView, TravelView, StackView, MountsView, EndsView}
+var Views = []View{SideView, TopView, TravelView, StackView, MountsView, EndsView, SplinesView}
 
 // ViewOf finds a view by its name.
 func ViewOf(name string) (View, bool) {
@@ -82,6 +83,8 @@ func (s *Scene) View(v View, heightMM *float64) Drawing {
 		return s.mounts()
 	case EndsView:
 		return s.flanges()
+	case SplinesView:
+		return s.teeth()
 	}
 	return s.shaftLine(fromTheSide, heightMM)
 }

@@ -73,6 +73,14 @@ var enDraw = table{
 	"draw.bolts":        "{0} × ⌀ {1} on ⌀ {2}",
 	"draw.legend.ends":  "Thick circles were read; the thin grey rim only shows where the flange is. Holes are drawn evenly spaced.",
 
+	"draw.title.splines": "Tooth forms that agree with what was read, laid over each other",
+	"draw.candidate":     "{0} {1}, {2}",
+	"draw.read_diameter": "read ⌀ {0}",
+	"draw.no_candidate":  "No standard spline agrees with what was read, or too little was: {0}.",
+	"draw.no_splines":    "No splines were counted.",
+	"draw.legend.splines": "Thick arcs are the diameters read, dashed lines the forms of the standards. That sizes agree says nothing of " +
+		"lash: try by hand.",
+
 	"cli.drawn": "drawn into {0}",
 
 	"help.draw": "draw a build as a picture",
@@ -83,6 +91,7 @@ var enDraw = table{
   stack      the clutch cut open, with gap, stroke and engagement
   mounts     engine and gearbox on their mounts from above, with loads and centre of mass
   ends       the flange faces with pilot and bolt circle
+  splines    the tooth forms of standard splines that agree with what was read
 
 --at moves the axle to a HEIGHT from hub to arch, in mm, between hanging and bump; without it the vehicle stands as
 it was read. What was not read is not drawn: a line under the picture names it.`,
