@@ -7,7 +7,7 @@ export GOAMD64 := v1
 BUILD := build
 DEMO ?= testdata/builds/demo.json
 PURE := yokebook/measure/... yokebook/checks/... yokebook/sync/...
-SILENT_APP := yokebook/app/logbook/... yokebook/app/words/... yokebook/app/cli/...
+SILENT_APP := yokebook/app/logbook/... yokebook/app/places/... yokebook/app/words/... yokebook/app/cli/...
 
 .DEFAULT_GOAL := help
 .PHONY: help run test build headless lint vet race test-servers same-bits golden bench soak picture clean
@@ -59,9 +59,10 @@ golden: headless ## rewrite testdata/golden from this machine; the diff is what 
 bench: ## keep-to-findings and recheck, each as a share of one display frame
 	go test -run '^$$' -bench . -benchtime 200x ./app/bench ./app/draw
 
-soak: ## the long form of what the store and sync must survive: kills, damage, lost power, 10,000 schedules of devices
+soak: ## the long form of what the store and sync must survive: kills, damage, lost power, 10,000 schedules, killed devices
 	@cd measure/store && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m
 	@cd sync && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m -run Fire -v
+	@cd app/places && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m -run Killed -v
 
 PAGES := keypad-typed result-ride findings
 picture: ## redraw the picture of README.md from the screens as they are
