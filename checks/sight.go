@@ -29,7 +29,7 @@ type StancePart struct {
 	PlanRead  bool   // its plan angle was read; otherwise 0 is assumed
 	SlopeDeg  float64
 	PlanDeg   float64
-	SlopeHalf float64 // half the width of the interval of SlopeDeg
+	SlopeHalf float64 // half the width of the interval of SlopeDeg; 0: not worked out
 	PlanHalf  float64
 }
 
@@ -196,10 +196,30 @@ func (s *Sight) At(heightMM float64) (Stance, bool) {
 			st.Predicted, st.State = false, r.line.state
 		}
 	}
+	if st.Predicted {
+		s.widthsAt(&st, heightMM)
+	}
 	s.slideAt(&st, heightMM)
 	s.measureFront(&st)
 	s.joints(&st, ln)
 	return st, finite(st.Residual)
+}
+
+// widthsAt puts in the doubt of the slopes where a line was computed for this height with it; between
+// heights nobody works it out, and 0 stands for not known.
+func (s *Sight) widthsAt(st *Stance, heightMM float64) {
+	for i := range st.Parts {
+		st.Parts[i].SlopeHalf = 0
+	}
+	for _, ln := range s.e.lines {
+		h := s.e.heightOf(ln.state)
+		if ln.state.Case != "" || h == nil || math.Abs(h.best-heightMM) > 1e-9 {
+			continue
+		}
+		for i, p := range ln.parts {
+			st.Parts[i].SlopeHalf = s.stancePart(p).SlopeHalf
+		}
+	}
 }
 
 func bestOf(args []*quantity) []float64 {

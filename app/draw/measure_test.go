@@ -2,6 +2,7 @@ package draw
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"yokebook/checks"
@@ -146,5 +147,25 @@ func TestWhatWasNotReadIsNamed(t *testing.T) {
 			}
 		}
 		d.Lay(Options{Wide: 411})
+	}
+}
+
+// Between the heights that were read no doubt was worked out: no number there may carry a ±.
+func TestComputedNumbersCarryNoDoubtThatNobodyWorkedOut(t *testing.T) {
+	s, _ := sceneOf(t, buildOf(t, "links-two-piece"))
+	between := 577.0
+	d := s.View(SideView, &between)
+	for _, l := range d.Labels {
+		if strings.Contains(l.Text, "±") {
+			t.Errorf("%q", l.Text)
+		}
+	}
+	for _, shape := range d.Shapes {
+		if shape.Style == Doubt {
+			t.Errorf("a band: %s", shape.Name)
+		}
+	}
+	if !strings.Contains(d.Title, "computed and not read") {
+		t.Errorf("title %q", d.Title)
 	}
 }

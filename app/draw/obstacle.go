@@ -88,9 +88,9 @@ func (p *painter) obstacle(o checks.SeenObstacle, foot, way Point, sign float64,
 	if o.Side == 3 {
 		key = "draw.obstacle_beside"
 	}
-	half := 0.5
+	text := p.says.Number(gap, "mm", 0.5) // as it follows from the line; its doubt was not worked out
 	if p.state == o.State {
-		half = (o.Gap.High - o.Gap.Low) / 2
+		text = p.number(o.Gap, "mm")
 	}
-	p.label(25, side, Obstacle, at, p.says.Say(key, o.Tag, p.says.WithDoubt(gap, "mm", half)))
+	p.label(25, side, Obstacle, at, p.says.Say(key, o.Tag, text))
 }
