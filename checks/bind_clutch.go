@@ -66,6 +66,7 @@ func clutchRelease(e *engine, c *Check) []Finding {
 // push asks for reserve at full wear, and for the fingers' travel in what is left of the stroke.
 func (a *asked) push(gap *quantity) {
 	e := a.e
+	a.notes = append(a.notes, Message{Key: MsgConstantContact})
 	stated, _ := a.readAll("fingers.wear", "slave.stroke", "fingers.travel", "fingers.travel_max")
 	if gap == nil {
 		return

@@ -43,7 +43,13 @@ func (e *engine) torqueCase() torqueCase {
 		return alone(MsgTorqueNoGrip)
 	}
 	q := e.combine("lesser", 1, func(x, out []float64) { out[0] = math.Min(x[0], x[1]) }, low, slip)[0]
-	return torqueCase{q: q, notes: func() []Message { return []Message{{MsgTorqueLesser, []any{low.best, slip.best}}} }}
+	return torqueCase{q: q, notes: func() []Message {
+		notes := []Message{{MsgTorqueLesser, []any{low.best, slip.best}}}
+		if e.bench("tyre.friction") == nil {
+			notes = append(notes, Message{MsgGripTaken, []any{e.setting("torque.tyre_friction")}})
+		}
+		return notes
+	}}
 }
 
 // lowGear is the torque of the lowest gear at the shaft. A transfer box counts where it stands ahead

@@ -121,8 +121,11 @@ func (f *Finding) fill(q *quantity) {
 	}
 }
 
+// noShare is a part of the variance that no reading can better.
+const noShare = 1e-4
+
 // weakestOf names the input with the largest share. An input that nobody read comes before any
-// that was: reading it is the first thing to do.
+// that was, unless it has next to no part in it: reading it is the first thing to do.
 func weakestOf(q *quantity) *Weakest {
 	list := q.shares()
 	if len(list) == 0 {
@@ -130,7 +133,7 @@ func weakestOf(q *quantity) *Weakest {
 	}
 	pick := list[0]
 	for _, s := range list {
-		if s.assumed {
+		if s.assumed && s.part > noShare {
 			pick = s
 			break
 		}
@@ -154,9 +157,13 @@ func (e *engine) settle(w *Weakest) Message {
 		}
 	}
 	for _, r := range e.readings {
-		if w.Reading != nil && r.ID == *w.Reading {
-			return Message{MsgReadAgain, []any{w.Input, r.State().String()}}
+		if w.Reading == nil || r.ID != *w.Reading {
+			continue
 		}
+		if r.Basis == measure.Stated {
+			return Message{MsgStateFiner, []any{w.Input}}
+		}
+		return Message{MsgReadAgain, []any{w.Input, r.State().String()}}
 	}
 	if _, ok := limits.Of(w.Input); ok {
 		return Message{MsgDisputedInput, []any{w.Input}}

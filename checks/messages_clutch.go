@@ -37,6 +37,7 @@ const (
 	MsgSlipForce       = "note.slip_force"        // (N) thrust that the sliding spline can send along the shaft
 	MsgGap             = "note.gap"               // (mm) gap between release bearing and fingers
 	MsgStrokeLeft      = "note.stroke_left"       // (mm) the fingers' travel at the end of the stroke
+	MsgConstantContact = "note.constant_contact"  // a bearing that always rests on the fingers has no gap: its maker's figure
 	MsgPushTaken       = "note.push_taken"        // push or pull was not said: taken as push
 	MsgPullType        = "note.pull_type"         // pull type: worn fingers move away from the bearing's stop
 	MsgWornDisc        = "note.worn_disc"         // (mm) reckoned for a hub that much nearer to the engine
@@ -52,6 +53,6 @@ var clutchMessages = []string{
 	MsgLongerStroke, MsgHubOff, MsgBossOnBolts, MsgNoseShort, MsgNoseLong, MsgOtherSpigot, MsgSmallerDisc, MsgStrongerClutch,
 	MsgMoreClamp, MsgLessTorque, MsgLongerReach, MsgNotRecoverable, MsgLowEndFails, MsgTryByHand, MsgOddCount, MsgSplineCandidate,
 	MsgSplineByTips, MsgSplineByRoots, MsgSplineStraight, MsgSplineUnknown, MsgSplineAlike, MsgSplineSettle, MsgPinsDontSit, MsgStressShares, MsgHardnessUnread,
-	MsgSlipForce, MsgGap, MsgStrokeLeft, MsgPushTaken, MsgPullType, MsgWornDisc, MsgNewFacing, MsgFrictionUnread, MsgNutFactor,
+	MsgSlipForce, MsgGap, MsgStrokeLeft, MsgConstantContact, MsgPushTaken, MsgPullType, MsgWornDisc, MsgNewFacing, MsgFrictionUnread, MsgNutFactor,
 	MsgRetainerCare, MsgGradeUnknown,
 }

@@ -8,7 +8,7 @@ const (
 	MsgStrongerTube   = "advice.stronger_tube"    // a wider or thicker tube, or a stronger steel
 	MsgStrongerJoint  = "advice.stronger_joint"   // a larger joint, or less torque
 	MsgLongerLife     = "advice.longer_life"      // a smaller angle or a larger joint
-	MsgMoreRoom       = "advice.more_room"        // move the obstacle or the shaft, or a thinner tube
+	MsgMoreRoom       = "advice.more_room"        // move the obstacle or the shaft, or a tube of less diameter
 	MsgAdapterFlange  = "advice.adapter_flange"   // an adapter flange piloted on both sides; never drill to suit
 	MsgOtherJointSize = "advice.other_joint_size" // a joint made for both cap sizes
 	MsgOwnFlywheel    = "advice.own_flywheel"     // a flywheel made for this crank
@@ -27,6 +27,7 @@ const (
 	MsgDwellRoad       = "note.dwell_road"        // (km/h, km/h) the same as road speeds
 	MsgTorqueLesser    = "note.torque_lesser"     // (N·m lowest gear, N·m slipping wheels) the lesser
 	MsgTorqueOffroad   = "note.torque_offroad"    // (N·m) lowest gear alone: off the road
+	MsgGripTaken       = "note.grip_taken"        // (factor) friction of tyre and ground was not stated
 	MsgTorqueNoGrip    = "note.torque_no_grip"    // (N·m) lowest gear alone: grip of the wheels not known
 	MsgTwistNoVerdict  = "note.twist_no_verdict"  // no limit; it adds to the phase under torque
 	MsgBalanceGrade    = "note.balance_grade"     // (mm/s) per end, by balance grade
@@ -50,7 +51,7 @@ var partMessages = []string{
 	MsgWiderTube, MsgDontDwell, MsgStrongerTube, MsgStrongerJoint, MsgLongerLife, MsgMoreRoom, MsgAdapterFlange,
 	MsgOtherJointSize, MsgOwnFlywheel, MsgTrueFace, MsgMoveDowels, MsgPutRight, MsgAxleOverloaded, MsgStrongerMount,
 	MsgOutsideMounts, MsgStrongerSling, MsgTooFlat, MsgLookAtBoth, MsgSteelTaken, MsgEndsLeftOut, MsgDwellRoad,
-	MsgTorqueLesser, MsgTorqueOffroad, MsgTorqueNoGrip, MsgTwistNoVerdict, MsgBalanceGrade, MsgCoupleForce,
+	MsgTorqueLesser, MsgTorqueOffroad, MsgTorqueNoGrip, MsgGripTaken, MsgTwistNoVerdict, MsgBalanceGrade, MsgCoupleForce,
 	MsgLifeFullSpeed, MsgNearestState, MsgCountsDiffer, MsgSizesDiffer, MsgPilotsAlike, MsgPilotBottoms, MsgOffset, MsgOwnWeightOnly,
 	MsgStaticAndTorque, MsgMountPulled, MsgNoLiftPlan, MsgStiffLegs, MsgReadAndDerived,
 }

@@ -7,6 +7,7 @@ const (
 	MsgSlipStroke   = "advice.slip_stroke"   // (mm) no length makes this spline do: the stroke it takes
 	MsgSlipSeal     = "advice.slip_seal"     // (mm) a longer barrel, or a longer shaft, by that
 	MsgStateAssumed = "advice.state_assumed" // (point) it was worked out or taken for granted and decides: have it stated
+	MsgStateFiner   = "advice.state_finer"   // (point) a stated value that decides by its last digit: state more digits
 	MsgPathDisputed = "advice.path_disputed" // readings and sizes don't agree: look at both
 
 	MsgPath         = "note.path"          // (way: fixed, links, leaf, read, straight) how the axle's path is known
@@ -23,5 +24,5 @@ const (
 
 var travelMessages = []string{
 	MsgSlipLonger, MsgSlipShorter, MsgSlipStroke, MsgSlipSeal, MsgPathDisputed, MsgPath, MsgEyeInFront,
-	MsgComputedFrom, MsgHeightMoved, MsgSlipExtremes, MsgSlipNeeds, MsgSlipExposed, MsgSlipTail, MsgSlipWound, MsgWindUpWorked, MsgStateAssumed,
+	MsgComputedFrom, MsgHeightMoved, MsgSlipExtremes, MsgSlipNeeds, MsgSlipExposed, MsgSlipTail, MsgSlipWound, MsgWindUpWorked, MsgStateAssumed, MsgStateFiner,
 }

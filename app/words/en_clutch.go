@@ -23,10 +23,10 @@ var enClutch = table{
 	"input.spline.friction":     "friction of the sliding spline",
 	"input.retainer.spread":     "spread of the nut factor",
 
-	"word.flat_root":   "flat root",
-	"word.fillet_root": "fillet root",
-	"word.any_root":    "root by its cutter",
-	"word.straight_flanks":    "straight flanks",
+	"word.flat_root":       "flat root",
+	"word.fillet_root":     "fillet root",
+	"word.any_root":        "root by its cutter",
+	"word.straight_flanks": "straight flanks",
 
 	checks.MsgOtherSpline: "{0} teeth against {1}: take a part with the same count; nothing else makes these go together. Count both " +
 		"again from a mark first",
@@ -51,7 +51,7 @@ var enClutch = table{
 	checks.MsgStrongerClutch: "more clamp force, a facing with more friction, or a larger disc",
 	checks.MsgMoreClamp: "more torque on the thread if it stands it, a larger thread, or less thrust: greased or coated splines, " +
 		"or a larger slip",
-	checks.MsgLessTorque:     "the thread is stretched beyond its proof load: less torque, a higher grade or a larger thread",
+	checks.MsgLessTorque:     "the thread would be stretched beyond its proof load: less torque, a higher grade or a larger thread; what was tightened like that is replaced",
 	checks.MsgLongerReach:    "{0 mm} more thread must be held: a longer nut, stud or bolt",
 	checks.MsgNotRecoverable: "a stud welded to a hardened shaft: not recoverable by calculation; replace the shaft",
 	checks.MsgLowEndFails: "torque alone does not prove it: at the low end it clamps {0 N} and {1 N} is asked for; measure the bolt's stretch, " +
@@ -73,6 +73,7 @@ var enClutch = table{
 	checks.MsgGap:             "gap between release bearing and fingers: {0 mm}",
 	checks.MsgStrokeLeft:      "fingers moved at the end of the stroke, new disc: {0 mm}",
 	checks.MsgPushTaken:       "push or pull was not said: taken as push",
+	checks.MsgConstantContact: "for a bearing with a gap; one that always rests on the fingers has none and must be pressed in by what its maker says",
 	checks.MsgPullType:        "pull type: the fingers of a worn disc stand nearer to the engine; leave the bearing that way too",
 	checks.MsgWornDisc:        "reckoned for a worn disc too: hub {0 mm} nearer to the engine",
 	checks.MsgNewFacing:       "a new facing, by even pressure, holds {0 N·m}; judged by the bedded-in one",

@@ -51,6 +51,8 @@ the way that the first line names. Values are ± their 95 % bound.`,
 	checks.MsgSlipNeeds:    "usable spline that it takes, with what must be left at both ends: {0 mm}",
 	checks.MsgSlipExposed:  "from joint centre to joint centre, fully closed; made so, it stands drawn out by {0 mm} at ride height",
 	checks.MsgSlipTail:     "from joint centre to joint centre",
+	checks.MsgStateFiner: "{0 point} was stated and decides, give or take half its last digit: state it with more digits (a direct " +
+		"drive as 1.000), or measure it",
 	checks.MsgStateAssumed: "{0 point} was not stated and decides: have it stated by the maker, or from a test with the same springs",
 	checks.MsgSlipWound:    "not counted: torque winds the axle up and moves it by {0 mm} in drive, {1 mm} on the overrun (out positive), at ride height",
 	checks.MsgWindUpWorked: "wind-up worked out, an estimate: {0 deg} under {1 N·m} at the axle",
