@@ -56,8 +56,9 @@ golden: headless ## rewrite testdata/golden from this machine; the diff is what 
 	@.ci/same-bits --write
 	go test -count=1 ./app/cli ./app/draw -args -rewrite
 
-bench: ## keep-to-findings and recheck, each as a share of one display frame
+bench: ## keep-to-findings and recheck, each as a share of one display frame; a pass of sync against a listing
 	go test -run '^$$' -bench . -benchtime 200x ./app/bench ./app/draw
+	go test -run '^$$' -bench . -benchtime 20x ./sync
 
 soak: ## the long form of what the store and sync must survive: kills, damage, lost power, 10,000 schedules, killed devices
 	@cd measure/store && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m
