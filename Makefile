@@ -7,7 +7,7 @@ export GOAMD64 := v1
 BUILD := build
 DEMO ?= testdata/builds/demo.json
 PURE := yokebook/measure/... yokebook/checks/... yokebook/sync/...
-SILENT_APP := yokebook/app/logbook/... yokebook/app/places/... yokebook/app/words/... yokebook/app/cli/...
+SHARED := yokebook/measure/store/... yokebook/sync/... yokebook/app/logbook/... yokebook/app/places/...
 
 .DEFAULT_GOAL := help
 .PHONY: help run test build headless lint vet race test-servers same-bits golden bench soak picture clean
@@ -41,9 +41,9 @@ vet: headless ## go vet for this machine, for the command line alone and for And
 	CGO_ENABLED=0 go vet -tags headless ./app
 	GOOS=android GOARCH=arm64 CGO_ENABLED=0 go vet $(PURE)
 
-race: ## the packages that draw nothing, under the race detector
+race: ## the packages in which goroutines meet, under the race detector
 	@.ci/need window
-	go test -race $(PURE) $(SILENT_APP)
+	go test -race $(SHARED)
 
 test-servers: ## sync against real WebDAV servers, started on loopback; one that is missing is installed
 	@.ci/servers
