@@ -14,8 +14,9 @@ type Shelf struct {
 	src   Sources
 	store *store.Store
 
-	mu   sync.Mutex // guards open
-	open map[measure.ID]*Book
+	mu    sync.Mutex // guards what follows
+	open  map[measure.ID]*Book
+	place []byte // as saved last
 }
 
 // OpenShelf opens the folder of builds, which is made when it is missing. Home says which one it
