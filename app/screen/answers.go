@@ -66,6 +66,11 @@ func (s *Screen) write() page {
 	p := m.Stop().Point
 	entry := widget.NewEntry()
 	entry.SetPlaceHolder(s.lang.Say("screen.write.example", p.Example()))
+	entry.SetText(m.Written())
+	entry.OnChanged = func(text string) {
+		m.Writing(text)
+		s.remember()
+	}
 	keep := s.does(func() { m.Wrote(strings.TrimSpace(entry.Text)) })
 	entry.OnSubmitted = func(string) { keep() }
 	page := s.ask(question{title: s.lang.Question(p), note: s.lang.Say("screen.write"), field: entry, answers: []answer{

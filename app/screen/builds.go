@@ -11,6 +11,7 @@ import (
 	"yokebook/app/screen/part"
 	"yokebook/app/screen/sketch"
 	"yokebook/app/screen/start"
+	"yokebook/checks"
 	"yokebook/measure"
 )
 
@@ -48,6 +49,9 @@ func (s *Screen) buildRow(l logbook.Listing) fyne.CanvasObject {
 	}
 	if l.Worst != "" {
 		detail = s.lang.Verdict(l.Worst) + " · " + detail
+	}
+	if line := s.damageLine(l); line != "" {
+		detail, ink = line, part.VerdictInk(checks.Unsure)
 	}
 	if l.Damaged != "" {
 		detail, ink = l.Damaged, part.Risk

@@ -29,6 +29,7 @@ var (
 // they are, so that a covered or missing key is noticed.
 type desk struct {
 	t     *testing.T
+	dir   string
 	shelf *logbook.Shelf
 	s     *Screen
 	w     fyne.Window
@@ -49,7 +50,7 @@ func openDeskOn(t *testing.T, dir string, size fyne.Size, dark bool) *desk {
 	if err != nil {
 		t.Fatal(err)
 	}
-	d := &desk{t: t, shelf: shelf, s: New(OnShelf(shelf), words.English)}
+	d := &desk{t: t, dir: dir, shelf: shelf, s: New(OnShelf(shelf), words.English)}
 	d.w = test.NewTempWindow(t, d.s.Content())
 	d.w.SetPadded(false)
 	d.w.Resize(size)
@@ -62,6 +63,18 @@ func openDeskOn(t *testing.T, dir string, size fyne.Size, dark bool) *desk {
 			t.Error(err)
 		}
 	})
+	return d
+}
+
+// restart ends the program and starts it again on the same folder.
+func (d *desk) restart() *desk {
+	d.t.Helper()
+	if err := d.s.Close(); err != nil {
+		d.t.Fatal(err)
+	}
+	d.s = New(OnShelf(d.shelf), words.English)
+	d.w.SetContent(d.s.Content())
+	d.s.Listen(d.w.Canvas())
 	return d
 }
 

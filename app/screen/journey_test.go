@@ -3,6 +3,8 @@ package screen
 import (
 	"fmt"
 	"math"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -10,6 +12,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/mobile"
 	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/widget"
 
 	"yokebook/app/screen/part"
 	"yokebook/measure"
@@ -271,17 +274,86 @@ func TestAnImpossibleValueIsRefusedInWords(t *testing.T) {
 	d.tap("doubt.again").sees("94°").tap("key.erase", "key.erase").read("9.4", "yes").sees("KEPT 9.4°")
 }
 
-// What a person says is on the shelf when the window opens again; work goes on where it was.
+// The window opens again at the same stop with what was half typed there, also after a kill: nothing
+// is saved when it closes. A build that was left is found in the list and goes on at its stop.
 func TestOpenedAgain(t *testing.T) {
-	dir := t.TempDir()
-	d := openDeskOn(t, dir, phone, false)
+	d := openDesk(t, phone, false)
 	d.newBuild("Invented estate")
 	d.read("5200", "").on().tap("key.0", "key.decimal")
-	if err := d.s.Close(); err != nil {
-		t.Fatal(err)
+	d.restart().sees("Gear highest ratio", "0.").tap("key.8", "more", "more.builds")
+	d.restart().sees("Builds on this device", "Invented estate", "1 readings").tap("build.*").sees("Gear highest ratio", "0.8")
+	d.goTo("gearbox.slope.ride/kerb").tap("bring.done", "caution.ok", "stand.laid", "laid.rear.down", "key.8", "key.7")
+	d.restart().sees("Gearbox slope", "87°", "on wheels").tap("keep", "side.yes").sees("KEPT 87°")
+	if got := d.s.take.Kept().Reading; got.Way != 1 || got.Lay != "face" {
+		t.Errorf("kept with way %d, lay %q", got.Way, got.Lay)
 	}
-	d.s.show()
-	d.sees("Invented estate", "1 readings").tap("build.*").sees("Gear highest ratio")
+}
+
+// A half-written text is there again too.
+func TestOpenedAgainWhileWriting(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.goTo("tyre.code.bench").write("205/55 R")
+	d.restart()
+	found := ""
+	walk(d.s.Content(), fyne.NewPos(0, 0), func(o fyne.CanvasObject, _ fyne.Position) {
+		if e, ok := o.(*widget.Entry); ok {
+			found = e.Text
+		}
+	})
+	if found != "205/55 R" {
+		t.Errorf("the entry holds %q", found)
+	}
+}
+
+// damage puts what is no record at the end of the file of the one build, as a fault of the disk does.
+func (d *desk) damage() {
+	d.t.Helper()
+	if err := d.s.Close(); err != nil {
+		d.t.Fatal(err)
+	}
+	files, err := filepath.Glob(filepath.Join(d.dir, "builds", "*.db"))
+	if err != nil || len(files) != 1 {
+		d.t.Fatalf("files of builds: %v, %v", files, err)
+	}
+	data, err := os.ReadFile(files[0])
+	if err != nil {
+		d.t.Fatal(err)
+	}
+	data[len(data)/2] ^= 0xFF
+	if err := os.WriteFile(files[0], data, 0o644); err != nil {
+		d.t.Fatal(err)
+	}
+}
+
+// A build whose file was damaged says so in one line in the list, tells the rest when it is opened,
+// once, and has its readings.
+func TestADamagedBuildTellsWhatWasRecovered(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.read("5200", "").on().read("0.83", "").tap("next", "more", "more.builds")
+	d.damage()
+	d.restart().sees("Invented estate", "Its file was damaged: open it to see")
+	d.tap("build.*").sees("Its file was not whole", "The file was damaged", "snapshots: 2").tap("told.ok")
+	if got := len(d.s.take.Build().Readings); got != 2 {
+		t.Errorf("%d readings are left", got)
+	}
+	d.tap("more", "more.builds")
+	if strings.Contains(d.text(), "Its file was damaged") {
+		t.Error("says it again though it is mended")
+	}
+}
+
+// A program that was killed with a build open tells of damage at the next start.
+func TestADamagedBuildTellsAtTheStart(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.read("5200", "")
+	d.damage()
+	d.restart().sees("Its file was not whole")
+	d.press(fyne.KeyRight)
+	d.press(fyne.KeyReturn)
+	d.sees("Gear highest ratio")
 }
 
 func TestTwoShafts(t *testing.T) {

@@ -51,6 +51,7 @@ func (s *Screen) typedKey(name fyne.KeyName) {
 // types changes the half-typed value and redraws no more than the display.
 func (s *Screen) types(change func()) {
 	change()
+	s.remember()
 	if s.page.redraw != nil {
 		s.page.redraw()
 	}
@@ -58,7 +59,7 @@ func (s *Screen) types(change func()) {
 
 // along moves along the route from a page that stands for a stop.
 func (s *Screen) along(step func(*take.Model)) {
-	if s.take == nil {
+	if s.take == nil || len(s.tell) > 0 {
 		return
 	}
 	switch s.take.Page() {
@@ -71,6 +72,9 @@ func (s *Screen) along(step func(*take.Model)) {
 func (s *Screen) goBack() bool {
 	moved := false
 	switch {
+	case len(s.tell) > 0:
+		moved = true
+		s.does(func() { s.tell = nil })()
 	case s.fresh != nil:
 		moved = true
 		s.does(func() {

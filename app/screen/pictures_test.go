@@ -129,6 +129,11 @@ func album(d *desk, shot func(name string)) {
 	shot("write")
 	d.tap("more", "more.builds")
 	shot("builds")
+	d.damage()
+	d.restart()
+	shot("builds-damaged")
+	d.tap("build.*")
+	shot("told")
 }
 
 // TestPictures lays every page out in every size and theme. With -pictures DIR it writes them there

@@ -20,6 +20,7 @@ import (
 type Book interface {
 	take.Log
 	ID() measure.ID
+	Notes() []logbook.Note
 	Close() error
 }
 
@@ -28,6 +29,8 @@ type Shelf interface {
 	List() ([]logbook.Listing, error)
 	New(title string, layout measure.Layout) (Book, error)
 	Open(id measure.ID) (Book, error)
+	Place() logbook.Place
+	SavePlace(logbook.Place) error
 }
 
 // OnShelf makes a logbook's shelf one that the screens use.
@@ -60,6 +63,7 @@ type Screen struct {
 	fresh *start.Model // a build that is being started; nil: none
 	book  Book         // the open build; nil: the list of builds is shown
 	take  *take.Model
+	tell  []logbook.Note // how the open build was read back, until it was seen
 	err   error
 
 	page page
@@ -74,9 +78,13 @@ type page struct {
 	focus   fyne.Focusable
 }
 
-// New returns the screens on a shelf of builds, in a language.
+// New returns the screens on a shelf of builds, in a language. They show where work stood when the
+// program ended, however it ended.
 func New(shelf Shelf, lang *words.Language) *Screen {
 	s := &Screen{lang: lang, shelf: shelf, host: container.NewStack()}
+	if p := shelf.Place(); p.Open {
+		s.open(shelf.Open(p.Build))
+	}
 	s.show()
 	return s
 }
@@ -90,7 +98,7 @@ func (s *Screen) Close() error {
 		return nil
 	}
 	err := s.book.Close()
-	s.book, s.take = nil, nil
+	s.book, s.take, s.tell = nil, nil, nil
 	return err
 }
 
@@ -99,11 +107,14 @@ func (s *Screen) show() {
 	switch {
 	case s.fresh != nil:
 		s.page = s.newBuild()
+	case len(s.tell) > 0:
+		s.page = s.told()
 	case s.take != nil:
 		s.page = s.takePage()
 	default:
 		s.page = s.builds()
 	}
+	s.remember()
 	s.host.Objects = []fyne.CanvasObject{s.page.object}
 	s.host.Refresh()
 	if c := fyne.CurrentApp().Driver().CanvasForObject(s.host); c != nil && s.page.focus != nil {
@@ -131,11 +142,29 @@ func (s *Screen) open(b Book, err error) {
 		s.err = err
 		return
 	}
-	s.fresh, s.book, s.take = nil, b, take.New(b)
+	s.fresh, s.book, s.tell = nil, b, b.Notes()
+	if p := s.shelf.Place(); p.Build == b.ID() {
+		s.take = take.Resume(b, p)
+	} else {
+		s.take = take.New(b)
+	}
+}
+
+// remember saves where work stands. Where that can't be saved work goes on all the same: nothing
+// that was kept depends on it.
+func (s *Screen) remember() {
+	if s.take != nil {
+		_ = s.shelf.SavePlace(s.take.Where())
+	}
 }
 
 // leave closes the build and shows the list.
-func (s *Screen) leave() { s.err = s.Close() }
+func (s *Screen) leave() {
+	place := s.take.Where()
+	place.Open = false
+	_ = s.shelf.SavePlace(place) // as in remember
+	s.err = s.Close()
+}
 
 // failure is the line for what could not be done; "" when all went well.
 func (s *Screen) failure() string {

@@ -16,6 +16,12 @@ var enScreen = table{
 	"screen.builds.new":      "New build",
 	"screen.builds.row":      "{0} readings, {1} still wanted",
 	"screen.builds.done":     "{0} readings, nothing wanted",
+	"screen.builds.mended":   "Its file was damaged: open it to see what was recovered",
+	"screen.builds.aside":    "{0} records are damaged and nowhere else: open it to see",
+	"screen.told":            "Its file was not whole",
+	"screen.told.kept":       "What could be recovered is here; nothing was thrown away.",
+	"screen.told.note":       "What was found",
+	"screen.told.ok":         "Go on",
 	"screen.builds.untitled": "without a title",
 
 	"screen.new.title":       "What is the new build called?",

@@ -127,7 +127,7 @@ func (m *Model) keep() {
 	if m.entry.Point == "hub.height" {
 		m.noteHeight()
 	}
-	m.typed = Typed{}
+	m.typed, m.written = Typed{}, ""
 	m.show(m.afterKeep())
 }
 

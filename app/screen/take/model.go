@@ -82,6 +82,7 @@ type Model struct {
 	under    []Page // pages that Back returns to
 	stop     route.Stop
 	typed    Typed
+	written  string // half-written, on the page Write
 	height   Typed
 	stand    Stand
 	warned   map[string]bool // cautions that were shown, by caution, setup and state

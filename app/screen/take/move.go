@@ -14,7 +14,7 @@ import (
 func (m *Model) Go(s route.Stop) {
 	m.leaveCorrection()
 	if s.Point.Key != m.stop.Point.Key {
-		m.typed = Typed{}
+		m.typed, m.written = Typed{}, ""
 	}
 	m.stop = s
 	m.leaveReversal()

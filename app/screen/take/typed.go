@@ -11,6 +11,19 @@ type Typed struct {
 	text string // with a point, whatever the decimal sign of the language
 }
 
+// typedOf types a number again as it was; what no keys could have typed is left out.
+func typedOf(text string) Typed {
+	var t Typed
+	for _, r := range text {
+		if r == '.' {
+			t.Decimal()
+		} else {
+			t.Digit(int(r - '0'))
+		}
+	}
+	return t
+}
+
 // mostDigits is the longest number that the keypad takes.
 const mostDigits = 8
 

@@ -1,0 +1,121 @@
+package take
+
+import (
+	"maps"
+	"slices"
+
+	"yokebook/app/logbook"
+	"yokebook/measure"
+)
+
+// Where is where work stands, so that Resume can go on there after the program was killed. On a page
+// that follows a kept reading it is no stop: New finds the next one.
+func (m *Model) Where() logbook.Place {
+	p := logbook.Place{Build: m.Build().ID, Open: true, Stands: m.stand.State.String(), Setup: m.stand.Setup, Height: m.stand.Height.Token(),
+		Units: map[string]string{}, Tools: map[string]string{}, Laid: map[string]logbook.Laying{}}
+	stop, typed := m.stop, m.typed
+	if m.mending != nil {
+		stop, typed = m.mending.stop, m.mending.typed
+		p.Corrects, p.Right = m.mending.old.ID, m.typed.text
+	}
+	if m.atStop() {
+		p.Point, p.State, p.Typed = stop.Point.Key, stop.State.String(), typed.text
+		if stop.Point.Quantity == measure.Text {
+			p.Typed = m.written
+		}
+	}
+	if m.page == Height || slices.Contains(m.under, Height) {
+		p.HeightAsked, p.HeightTyped = true, m.height.text
+	}
+	for q, u := range m.units {
+		p.Units[string(q)] = string(u)
+	}
+	for q, id := range m.tools {
+		p.Tools[string(q)] = id
+	}
+	for id, l := range m.laid {
+		p.Laid[id] = logbook.Laying{How: string(l.laid), Setup: l.setup}
+	}
+	p.Warned = slices.Sorted(maps.Keys(m.warned))
+	return p
+}
+
+// atStop reports that the page, or the one that it lies over, is part of the work at the stop.
+func (m *Model) atStop() bool {
+	lowest := m.page
+	if len(m.under) > 0 {
+		lowest = m.under[0]
+	}
+	switch lowest {
+	case Result, Done, Turn, Zero:
+		return false
+	}
+	return true
+}
+
+// Resume returns the model of an open build at a place of it. What the build does not bear out any
+// more is left aside.
+func Resume(log Log, p logbook.Place) *Model {
+	m := New(log)
+	m.takeUp(p)
+	stop, err := measure.ParseState(p.State)
+	if err != nil || p.Point == "" {
+		return m
+	}
+	if s, ok := m.find(p.Point, stop); ok {
+		m.Go(s)
+		m.retype(p)
+	}
+	return m
+}
+
+// takeUp takes tools, units and how the vehicle stands from a place.
+func (m *Model) takeUp(p logbook.Place) {
+	for _, key := range p.Warned {
+		m.warned[key] = true
+	}
+	for _, u := range measure.Units {
+		if p.Units[string(u.Quantity)] == string(u.Unit) {
+			m.units[u.Quantity] = u.Unit
+		}
+	}
+	for q, id := range p.Tools {
+		if in, ok := measure.InstrumentOf(m.Build().Instruments, id); id == "" || ok && string(in.Quantity()) == q {
+			m.tools[measure.Quantity(q)] = id
+		}
+	}
+	if stands, err := measure.ParseState(p.Stands); err == nil && stands != (measure.State{}) && p.Setup >= m.stand.Setup {
+		m.stand = Stand{State: stands, Setup: p.Setup}
+		if v, err := measure.NumberValue(p.Height); err == nil && p.Height != "" {
+			m.stand.Height = v
+		}
+	}
+	for id, l := range p.Laid {
+		if slices.Contains(Layings, Laid(l.How)) {
+			m.laid[id] = laying{Laid(l.How), l.Setup}
+		}
+	}
+}
+
+// retype takes what was half typed from a place.
+func (m *Model) retype(p logbook.Place) {
+	m.written = p.Typed
+	m.typed = typedOf(p.Typed)
+	if p.HeightAsked && m.page == Keypad {
+		m.OpenHeight()
+		m.height = typedOf(p.HeightTyped)
+	}
+	for _, r := range m.Records() {
+		if p.Corrects != "" && r.Reading.ID == p.Corrects && r.Standing == measure.Current {
+			m.record = r.hash
+			m.Correct()
+			m.typed = typedOf(p.Right)
+		}
+	}
+}
+
+// Written is the half-written text of the page Write.
+func (m *Model) Written() string { return m.written }
+
+// Writing notes the half-written text of the page Write.
+func (m *Model) Writing(text string) { m.written = text }
