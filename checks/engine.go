@@ -23,6 +23,7 @@ type engine struct {
 	stroke   *stroke                     // of the sliding part, once worked out
 	wound    map[measure.Case]*woundBy   // wind-up of a case, once asked for
 	lean     bool                        // no draws: see Glance
+	short    int                         // draws of a sketch; 0: all
 }
 
 // memo keeps work by signature, so that a run after one new reading only computes what it touches.
@@ -102,11 +103,19 @@ func (e *engine) number(best float64, terms []term, from origin) *quantity {
 	return q
 }
 
+// draws is how many draws of each column count.
+func (e *engine) draws() int {
+	if e.short > 0 {
+		return e.short
+	}
+	return drawCount
+}
+
 // draw adds the draws of one term to those of q.
 func (e *engine) draw(q *quantity, t term) {
-	col := e.column(t.cause)
+	col := e.column(t.cause)[:e.draws()]
 	if q.draws == nil {
-		q.draws = make([]float64, uncertain.N)
+		q.draws = make([]float64, e.draws())
 		for k := range q.draws {
 			q.draws[k] = q.best
 		}
@@ -169,20 +178,20 @@ func (e *engine) combineEach(name string, uses [][]int, f func(x, out []float64)
 		result[o].sig = signature("output", []float64{float64(o)}, sig)
 	}
 	if !e.lean {
-		drawAll(result, f, args, x, y)
+		drawAll(e.draws(), result, f, args, x, y)
 	}
 	e.shift(result, f, args, x, y)
 	e.memo.quantities[sig] = result
 	return result
 }
 
-// drawAll computes every draw.
-func drawAll(result []*quantity, f func(x, out []float64), args []*quantity, x, y []float64) {
-	block := make([]float64, len(result)*uncertain.N)
+// drawAll computes every one of n draws.
+func drawAll(n int, result []*quantity, f func(x, out []float64), args []*quantity, x, y []float64) {
+	block := make([]float64, len(result)*n)
 	for o, q := range result {
-		q.draws = block[o*uncertain.N : (o+1)*uncertain.N]
+		q.draws = block[o*n : (o+1)*n]
 	}
-	for k := 0; k < uncertain.N; k++ {
+	for k := range n {
 		for i, a := range args {
 			x[i] = a.at(k)
 		}

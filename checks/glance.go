@@ -29,6 +29,26 @@ func Glance(b *measure.Build, only func(check string) bool) []Finding {
 	return e.findings(only)
 }
 
+// Sketch judges like Run by the first draws of each column only, no more than there are: a chance of 95 %
+// from 256 draws is off by 1.4 % as often as not. It takes columns from prev, which may be nil, and nothing
+// else. Unlike a glance it holds where numbers are far from linear, such as where joints cancel.
+func Sketch(b *measure.Build, prev *Result, draws int, only func(check string) bool) []Finding {
+	e := emptyEngine(b)
+	e.short = min(max(draws, 1), drawCount)
+	for m := memoOf(prev); m != nil; m = m.older {
+		e.prev = &memo{columns: m.columns, older: e.prev}
+	}
+	e.gather()
+	return e.findings(only)
+}
+
+func memoOf(r *Result) *memo {
+	if r == nil {
+		return nil
+	}
+	return r.memo
+}
+
 // ownTogether makes one cause of what a reading is off by on its own: step, accuracy, placing. No other
 // number shares these, so that a glance loses nothing.
 func ownTogether(terms []term) []term {

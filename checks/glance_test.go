@@ -83,3 +83,21 @@ func TestGlanceAgreesWithRun(t *testing.T) {
 }
 
 func between(x, low, high float64) bool { return x >= low && x <= high }
+
+// A sketch has the same findings with the same best values as a run, and with all draws the same chances.
+func TestSketchIsARunWithFewerDraws(t *testing.T) {
+	b := invented(t, "demo.json")
+	run := checks.Run(b, nil)
+	if got := checks.Sketch(b, run, 4096, nil); !reflect.DeepEqual(got, run.Findings) {
+		t.Error("with all draws it differs from a run")
+	}
+	for i, g := range checks.Sketch(b, run, 256, nil) {
+		f := run.Findings[i]
+		if f.Key() != g.Key() || (f.Value == nil) != (g.Value == nil) || f.Value != nil && f.Check != "build.chance" && *f.Value != *g.Value {
+			t.Errorf("%s stands where %s should, or has another value", g.Key(), f.Key())
+		}
+		if f.Chance != nil && math.Abs(*f.Chance-*g.Chance) > 0.12 {
+			t.Errorf("%s has chance %g, by a run %g", f.Key(), *g.Chance, *f.Chance)
+		}
+	}
+}

@@ -93,7 +93,7 @@ func (q *quantity) interval() (low, high float64) {
 func (q *quantity) at(k int) float64 {
 	switch {
 	case q.draws != nil:
-		return q.draws[k]
+		return q.draws[k%len(q.draws)] // a sketch has fewer
 	case q.lean:
 		return q.best + float64(q.std()*bell()[k])
 	}

@@ -8,13 +8,21 @@ import (
 
 func TestRemedyIsAsReviewed(t *testing.T) {
 	golden(t, "remedy-steep.txt", newDesk(t).must("remedy", steep))
-	golden(t, "remedy-steep.json", newDesk(t).must("remedy", steep, "--json"))
+	said := newDesk(t).must("remedy", steep, "--json")
+	golden(t, "remedy-steep.json", said)
+	namesItsNumbers(t, said)
 }
 
-func TestRemedyNamesItsNumbers(t *testing.T) {
+// namesItsNumbers reads what --json printed.
+func namesItsNumbers(t *testing.T, said string) {
+	t.Helper()
 	var got struct {
-		Format   string
-		Chance   *float64
+		Format string
+		Chance *float64
+		Next   []struct {
+			Kind, Point, State, Say string
+			Decides, Share          float64
+		}
 		Troubles []struct {
 			Group   string
 			Check   *string
@@ -29,11 +37,14 @@ func TestRemedyNamesItsNumbers(t *testing.T) {
 			}
 		}
 	}
-	if err := json.Unmarshal([]byte(newDesk(t).must("remedy", steep, "--json")), &got); err != nil {
+	if err := json.Unmarshal([]byte(said), &got); err != nil {
 		t.Fatal(err)
 	}
 	if got.Format != remedyFormat || got.Chance == nil || len(got.Troubles) < 5 || got.Troubles[0].Check != nil {
 		t.Errorf("format %s, %d troubles", got.Format, len(got.Troubles))
+	}
+	if len(got.Next) < 5 || got.Next[0].Say == "" || got.Next[0].Decides < got.Next[1].Decides || got.Next[0].Share <= 0 {
+		t.Errorf("next %+v", got.Next[:min(2, len(got.Next))])
 	}
 	singles, pairs := 0, 0
 	for _, x := range got.Troubles {

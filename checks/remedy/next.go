@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"yokebook/checks"
+	"yokebook/checks/uncertain"
 	"yokebook/measure"
 )
 
@@ -42,25 +43,54 @@ type Settled struct {
 // error, and never otherwise. b is not changed; prev only saves work.
 //
 // Method: preposterior analysis. What is believed of a point now says which values a reading of it may
-// show; for each of some equally likely ones the build with that reading is judged at a glance, and what
-// is decided is counted. Source: H. Raiffa, R. Schlaifer, Applied Statistical Decision Theory (1961),
+// show; for each of some equally likely ones the build with that reading is judged by a part of the same
+// draws, those that lead by all of them, and what is decided is counted. Source: H. Raiffa, R. Schlaifer, Applied Statistical Decision Theory (1961),
 // on the value of sample information (from memory).
 func Next(ctx context.Context, b *measure.Build, prev *checks.Result) ([]Reading, error) {
 	v := vehicleOf(b)
 	n := &asking{ctx: ctx, v: v}
-	n.gather(checks.Run(v.build, prev).Findings)
-	var out []Reading
+	n.base = checks.Run(v.build, prev)
+	n.gather(n.base.Findings)
+	n.sketched = byKey(n.judge(v.build, few))
+	var list []ranked
 	for _, q := range n.questions() {
-		r, err := n.worth(q)
+		r, err := n.worth(q, few)
 		if err != nil {
 			return nil, err
 		}
 		if r.Decides > 0 || r.Nearer > 0 {
-			out = append(out, r)
+			list = append(list, ranked{q, r})
 		}
 	}
-	slices.SortStableFunc(out, func(a, b Reading) int {
+	sortRanked(list)
+	for i, l := range list[:min(len(list), leaders)] {
+		r, err := n.worth(l.question, 0)
+		if err != nil {
+			return nil, err
+		}
+		list[i].reading = r
+	}
+	sortRanked(list)
+	out := make([]Reading, len(list))
+	for i, l := range list {
+		out[i] = l.reading
+	}
+	return out, nil
+}
+
+// ranked is a question with what it is worth.
+type ranked struct {
+	question question
+	reading  Reading
+}
+
+// leaders is how many readings at the head of the ranking are looked at with all draws.
+const leaders = 5
+
+func sortRanked(list []ranked) {
+	slices.SortStableFunc(list, func(l, m ranked) int {
 		const same = 1e-9
+		a, b := l.reading, m.reading
 		switch {
 		case a.Decides > b.Decides+same:
 			return -1
@@ -73,7 +103,6 @@ func Next(ctx context.Context, b *measure.Build, prev *checks.Result) ([]Reading
 		}
 		return 0
 	})
-	return out, nil
 }
 
 // asking is the search for what to read next.
@@ -81,6 +110,19 @@ type asking struct {
 	ctx       context.Context
 	v         *vehicle
 	undecided []checks.Finding
+	base      *checks.Result
+	sketched  map[string]checks.Finding // they and their like by few draws
+}
+
+// few is how many draws outcomes are judged by at first.
+const few = 256
+
+// judge judges a build by so many draws; 0 stands for all.
+func (n *asking) judge(b *measure.Build, draws int) []checks.Finding {
+	if draws == 0 {
+		return checks.RunOnly(b, n.base, n.only).Findings
+	}
+	return checks.Sketch(b, n.base, draws, n.only)
 }
 
 // gather picks the findings that are undecided and begun.
@@ -108,7 +150,7 @@ func (n *asking) only(check string) bool {
 }
 
 // worth looks at what a reading may show and counts what that decides.
-func (n *asking) worth(q question) (Reading, error) {
+func (n *asking) worth(q question, draws int) (Reading, error) {
 	r := Reading{Kind: q.kind, Point: q.point, State: q.state, Instrument: q.instrument, Reasons: q.reasons()}
 	for _, f := range n.undecided {
 		if slices.ContainsFunc(f.Missing, q.answers) {
@@ -118,12 +160,12 @@ func (n *asking) worth(q question) (Reading, error) {
 	outcomes := n.outcomes(q)
 	counts := make([]int, len(n.undecided))
 	found := make([][]checks.Finding, len(outcomes))
-	if err := each(n.ctx, len(outcomes), func(i int) { found[i] = checks.Glance(outcomes[i], n.only) }); err != nil {
+	if err := each(n.ctx, len(outcomes), func(i int) { found[i] = n.judge(outcomes[i], draws) }); err != nil {
 		return Reading{}, err
 	}
 	for _, after := range found {
 		for i, f := range n.undecided {
-			if decided(f, after) {
+			if n.decided(f, after, draws) {
 				counts[i]++
 			}
 		}
@@ -151,18 +193,35 @@ func (n *asking) worth(q question) (Reading, error) {
 }
 
 // decided reports that a finding, undecided before, is so no longer: it is clear, out or no longer judged,
-// or others of its check and subject, for the states that it waited for, are clear or out.
-func decided(f checks.Finding, after []checks.Finding) bool {
+// or others of its check and subject are clear or out where it waited for a state.
+func (n *asking) decided(f checks.Finding, after []checks.Finding, draws int) bool {
 	others := false
 	for _, g := range after {
 		if g.Check != f.Check || g.Subject != f.Subject {
 			continue
 		}
-		sure := g.Verdict == checks.Clear || g.Verdict == checks.Out
 		if g.State == f.State {
-			return sure || g.Verdict == checks.Unsaid
+			return g.Verdict == checks.Unsaid || n.sure(f, g, draws)
 		}
-		others = others || sure && f.State == (measure.State{})
+		others = others || n.sure(f, g, draws) && f.State == (measure.State{})
 	}
 	return others
+}
+
+// sure reports a finding that is clear or out. Where it was judged before, the few draws are put right by
+// as much as they then differed from all.
+func (n *asking) sure(before, after checks.Finding, draws int) bool {
+	sure := after.Verdict == checks.Clear || after.Verdict == checks.Out
+	was := n.sketched[before.Key()]
+	if draws == 0 || before.Chance == nil || was.Chance == nil || after.Chance == nil || after.Verdict == checks.Waiting {
+		return sure
+	}
+	z := score(*after.Chance) + score(*before.Chance) - score(*was.Chance)
+	return abs(z) >= score(given("verdict.chance"))
+}
+
+// score is how many standard deviations a margin is that holds with a chance.
+func score(chance float64) float64 {
+	const most = 1 - 1e-4
+	return uncertain.NormalQuantile(min(max(chance, 1-most), most))
 }
