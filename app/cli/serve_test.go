@@ -11,6 +11,8 @@ import (
 	"testing"
 
 	"rsc.io/qr"
+
+	"yokebook/app/places"
 )
 
 // shop is a desk that serves its builds.
@@ -97,6 +99,9 @@ func TestPhoneAndDesktopMeetByPairing(t *testing.T) {
 		if desktop.file("x.json") != phone.file("x.json") {
 			t.Errorf("build %s differs", id)
 		}
+	}
+	if list, err := places.Open(desktop.path("home"), nil).List(); err != nil || len(list) != 0 {
+		t.Errorf("the folder that is offered is on the list of places: %v, %v", list, err)
 	}
 	if out := desktop.must("serve", "--paired"); !strings.Contains(out, "019ab3ee-0000-7000-8000-000000000002") {
 		t.Errorf("listed %q", out)

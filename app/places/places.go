@@ -156,6 +156,9 @@ func (p *Places) memoryPath(name string) string {
 	return filepath.Join(p.dir, "places", hex.EncodeToString(sum[:8])+".json")
 }
 
+// served is the folder that Serve offers; it is this device's own and no place on the list.
+func (p *Places) served() string { return filepath.Join(p.dir, "served") }
+
 // note keeps what is remembered, and how the pass went.
 func (p *Places) note(name string, m *buildsync.Memory, r buildsync.Report, failed error) error {
 	data, err := m.Bytes()
@@ -164,6 +167,9 @@ func (p *Places) note(name string, m *buildsync.Memory, r buildsync.Report, fail
 	}
 	if err := write(p.memoryPath(name), data); err != nil {
 		return err
+	}
+	if own, err := filepath.Abs(p.served()); err == nil && own == name {
+		return nil
 	}
 	all, err := p.List()
 	if err != nil {

@@ -36,7 +36,7 @@ type Host struct {
 // beside the builds; this device syncs with it like any other, at the start, when a device lists it
 // and after each change.
 func (p *Places) Serve(ctx context.Context, shelf *logbook.Shelf, h Host) error {
-	dir := filepath.Join(p.dir, "served")
+	dir := p.served()
 	if err := os.MkdirAll(dir, 0o755); err != nil {
 		return fmt.Errorf("places: %w: %w", store.ErrWrite, err)
 	}
