@@ -84,10 +84,14 @@ func (e *engine) roadSpeed() (figures *road, reason string) {
 	if r.kmPerH == nil || r.axle == nil || r.radius == nil {
 		return nil, ""
 	}
+	var governed []measure.Reading
 	for _, reading := range e.readings {
-		if reading.Point == "road.speed_max" && reading.Tag == "governed" {
-			reason = reading.Note
+		if reading.Point == "road.speed_max" && reading.Tag == "governed" && reading.Note != "" {
+			governed, reason = append(governed, reading), reading.Note
 		}
+	}
+	if point, ok := measure.PointOf("road.speed_max"); ok && len(governed) > 0 {
+		r.kmPerH = e.repeats(point, governed, 0) // not the mean with a speed that nothing governs
 	}
 	return &r, reason
 }

@@ -24,7 +24,7 @@ func clutchHub(e *engine, c *Check) []Finding {
 		a.askWorked(out[0], "clutch.hub", "mm", "min", out[1], Message{MsgHubOff, []any{math.Max(0, out[1].best-out[0].best)}})
 		a.notes = append(a.notes, Message{MsgWornDisc, []any{wear}})
 	}
-	front, bolts := e.bench("disc_hub.front"), e.bench("flywheel.bolt_clear")
+	front, bolts := e.bench("disc_hub.front"), a.read("flywheel.bolt_clear")
 	if front != nil && bolts != nil {
 		room := e.combine("boss", 1, func(x, out []float64) { out[0] = x[0] + x[1] - x[2] }, front, bolts, exact(wear))[0]
 		a.ask(room, "clutch.boss", Message{Key: MsgBossOnBolts})

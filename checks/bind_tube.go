@@ -89,33 +89,28 @@ func (e *engine) material() (m shaft.Material, note []Message) {
 		KgPerM3: e.setting("shaft." + name + "_density")}, note
 }
 
-// endMass is what a one-piece shaft weighs more than its tube, kg; nil where that is not known.
-func (e *engine) endMass(subject string) *quantity {
+// endMass is what a shaft weighs more than its tube, kg: known of a one-piece shaft that was weighed,
+// else anywhere in the range of the table, and said so.
+func (e *engine) endMass(subject string) (*quantity, []Message) {
 	t, weight := e.tubeOf(subject), e.bench("shaft.mass")
 	if subject != "" || weight == nil || len(t.missing) > 0 {
-		return nil
+		low, high := e.rangeOf("shaft.end_mass")
+		return e.unread("shaft.mass", "shaft.end_mass"), []Message{{MsgEndsTaken, []any{low, high}}}
 	}
 	m, _ := e.material()
 	return e.combine(fmt.Sprintf("end mass %v", m), 1, func(x, out []float64) {
 		out[0] = math.Max(0, x[3]-shaft.Tube{LengthMM: x[0], OuterMM: x[1], WallMM: x[2]}.MassKg(m))
-	}, t.length, t.outer, t.wall, weight)[0]
+	}, t.length, t.outer, t.wall, weight)[0], nil
 }
 
 // bendingSpeed is the first bending speed of a tube, rev/min, half of what else the shaft weighs
 // near each end.
 func (e *engine) bendingSpeed(t tubeSizes, ends *quantity) (*quantity, []Message) {
 	m, notes := e.material()
-	station := exact(0)
-	if ends == nil {
-		notes = append(notes, Message{Key: MsgEndsLeftOut})
-		ends = exact(0)
-	} else {
-		station = e.contested("shaft.end_station")
-	}
 	return e.combine(fmt.Sprintf("bending speed %v", m), 1, func(x, out []float64) {
 		tube := shaft.Tube{LengthMM: x[0], OuterMM: x[1], WallMM: x[2]}
 		out[0] = orNone(shaft.CriticalSpeed(tube, m, shaft.EndMass{Kg: x[3], StationMM: x[4]}))
-	}, t.length, t.outer, t.wall, ends, station)[0], notes
+	}, t.length, t.outer, t.wall, ends, e.contested("shaft.end_station"))[0], notes
 }
 
 func criticalSpeed(e *engine, subject string) answer {
@@ -124,7 +119,9 @@ func criticalSpeed(e *engine, subject string) answer {
 		return answer{missing: t.missing}
 	}
 	a := answer{advice: Message{Key: MsgWiderTube}}
-	a.q, a.notes = e.bendingSpeed(t, e.endMass(subject))
+	ends, taken := e.endMass(subject)
+	a.q, a.notes = e.bendingSpeed(t, ends)
+	a.notes = append(a.notes, taken...)
 	fraction := e.setting("shaft.critical_speed")
 	return e.fastEnough(a, "shaft.critical_speed", fraction)
 }
@@ -137,7 +134,9 @@ func halfCritical(e *engine, subject string) answer {
 		return answer{missing: t.missing}
 	}
 	var a answer
-	full, notes := e.bendingSpeed(t, e.endMass(subject))
+	ends, taken := e.endMass(subject)
+	full, notes := e.bendingSpeed(t, ends)
+	notes = append(notes, taken...)
 	a.notes = notes
 	a.q = e.combine("half", 1, func(x, out []float64) { out[0] = x[0] / 2 }, full)[0]
 	band := e.setting("shaft.half_critical")

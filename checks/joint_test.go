@@ -125,8 +125,13 @@ func TestGovernedRoadSpeedNeedsItsReason(t *testing.T) {
 	}
 	governed := func(r *measure.Reading) { r.Tag, r.Note = "governed", "limiter sealed at 80" }
 	s.read("road.speed_max", "80", measure.OffBench, basis(measure.Stated), governed)
-	if f := find(t, s.run(), "joint.torsional||ride/kerb"); !has(f.Notes, checks.MsgSpeedGoverned) {
-		t.Errorf("notes %v, want the governed speed", f.Notes)
+	before := find(t, s.run(), "joint.torsional||ride/kerb")
+	if !has(before.Notes, checks.MsgSpeedGoverned) {
+		t.Errorf("notes %v, want the governed speed", before.Notes)
+	}
+	s.read("road.speed_max", "160", measure.OffBench, basis(measure.Stated))
+	if f := find(t, s.run(), "joint.torsional||ride/kerb"); *f.Value != *before.Value {
+		t.Errorf("a speed that nothing governs beside it moves %v to %v", *before.Value, *f.Value)
 	}
 }
 

@@ -23,7 +23,7 @@ const (
 	MsgLookAtBoth     = "advice.look_at_both"     // (point) read and worked out differ: one is wrong
 
 	MsgSteelTaken      = "note.steel_taken"       // the tube's material was not stated: steel
-	MsgEndsLeftOut     = "note.ends_left_out"     // what weighs at the shaft's ends is left out
+	MsgEndsTaken       = "note.ends_taken"        // (kg, kg) the shaft was not weighed: its ends taken in this range
 	MsgDwellRoad       = "note.dwell_road"        // (km/h, km/h) the same as road speeds
 	MsgTorqueLesser    = "note.torque_lesser"     // (N·m lowest gear, N·m slipping wheels) the lesser
 	MsgTorqueOffroad   = "note.torque_offroad"    // (N·m) lowest gear alone: off the road
@@ -50,7 +50,7 @@ const (
 var partMessages = []string{
 	MsgWiderTube, MsgDontDwell, MsgStrongerTube, MsgStrongerJoint, MsgLongerLife, MsgMoreRoom, MsgAdapterFlange,
 	MsgOtherJointSize, MsgOwnFlywheel, MsgTrueFace, MsgMoveDowels, MsgPutRight, MsgAxleOverloaded, MsgStrongerMount,
-	MsgOutsideMounts, MsgStrongerSling, MsgTooFlat, MsgLookAtBoth, MsgSteelTaken, MsgEndsLeftOut, MsgDwellRoad,
+	MsgOutsideMounts, MsgStrongerSling, MsgTooFlat, MsgLookAtBoth, MsgSteelTaken, MsgEndsTaken, MsgDwellRoad,
 	MsgTorqueLesser, MsgTorqueOffroad, MsgTorqueNoGrip, MsgGripTaken, MsgTwistNoVerdict, MsgBalanceGrade, MsgCoupleForce,
 	MsgLifeFullSpeed, MsgNearestState, MsgCountsDiffer, MsgSizesDiffer, MsgPilotsAlike, MsgPilotBottoms, MsgOffset, MsgOwnWeightOnly,
 	MsgStaticAndTorque, MsgMountPulled, MsgNoLiftPlan, MsgStiffLegs, MsgReadAndDerived,

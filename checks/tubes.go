@@ -78,9 +78,8 @@ func (e *engine) demandsOf(subject string, table *TubeTable) demands {
 	if d.length = e.runningLength(key); d.length == nil {
 		table.Missing = append(table.Missing, e.lacks(key, measure.RideKerb)...)
 	}
-	if d.ends = e.endMass(subject); d.ends == nil {
-		table.Notes = append(table.Notes, Message{Key: MsgEndsLeftOut})
-	}
+	ends, taken := e.endMass(subject)
+	d.ends, table.Notes = ends, append(table.Notes, taken...)
 	a := e.fastEnough(answer{}, "shaft.critical_speed", e.setting("shaft.critical_speed"))
 	d.speed, d.speedLimit = a.against, a.own
 	c := e.torqueCase()

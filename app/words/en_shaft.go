@@ -88,7 +88,7 @@ var enShaft = table{
 	checks.MsgLookAtBoth:    "{0 point} was read and also follows from other readings, and the two differ: one is wrong, look at both",
 
 	checks.MsgSteelTaken:      "tube taken as steel: its material was not stated",
-	checks.MsgEndsLeftOut:     "what weighs at the shaft's ends is left out and makes it slower: weigh the shaft",
+	checks.MsgEndsTaken:       "not weighed: what weighs at the shaft's ends is taken as {0 kg} to {1 kg} and makes it slower; weigh the shaft",
 	checks.MsgDwellRoad:       "that is {0 km/h} to {1 km/h} on the road",
 	checks.MsgTorqueLesser:    "the lesser of {0 N·m} in the lowest gear and {1 N·m} when the wheels slip",
 	checks.MsgTorqueOffroad:   "{0 N·m} in the lowest gear, whatever the wheels do: off the road",

@@ -31,6 +31,8 @@ var shaftRows = []Row{
 		Meaning: "room between tube and obstacle over the whole travel, engine roll on top"},
 	{Key: "shaft.engine_roll", Value: 10, Unit: "mm", Sense: Input, Source: practice,
 		Meaning: "room that is kept on top for the engine rolling on its mounts"},
+	{Key: "shaft.end_mass", Value: 1, Upper: 6, Unit: "kg", Sense: Input, Source: judged,
+		Meaning: "what a shaft that was not weighed has at its two ends together: yokes, weld ends, the slip"},
 	{Key: "shaft.end_station", Value: 0, Upper: 80, Unit: "mm", Sense: Input, Source: judged,
 		Meaning: "distance from a joint's centre to the middle of what weighs at that end of the shaft"},
 	{Key: "shaft.steel_modulus", Value: 206, Unit: "GPa", Sense: Input, Source: "usual value for steel (texts on strength, from memory)",
