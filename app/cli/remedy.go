@@ -19,12 +19,12 @@ func (p Program) remedy() *cobra.Command {
 		if err != nil {
 			return err
 		}
-		ctx, found := context.Background(), checks.Run(b, nil)
-		report, err := remedy.Solve(ctx, b, found)
+		ctx := context.Background()
+		report, err := remedy.Solve(ctx, b, nil)
 		if err != nil {
 			return err
 		}
-		next, err := remedy.Next(ctx, b, found)
+		next, err := remedy.Next(ctx, b)
 		if err != nil {
 			return err
 		}

@@ -40,16 +40,16 @@ type Settled struct {
 // Next ranks the readings that could be taken next by how many of the findings that are unsure or wait
 // each is expected to decide; where two decide as much, by how much nearer they bring what waits. Findings
 // of which nothing was read yet don't count, unless there are no others. It errs with the context's
-// error, and never otherwise. b is not changed; prev only saves work.
+// error, and never otherwise. b is not changed.
 //
 // Method: preposterior analysis. What is believed of a point now says which values a reading of it may
 // show; for each of some equally likely ones the build with that reading is judged by a part of the same
 // draws, those that lead by all of them, and what is decided is counted. Source: H. Raiffa, R. Schlaifer, Applied Statistical Decision Theory (1961),
 // on the value of sample information (from memory).
-func Next(ctx context.Context, b *measure.Build, prev *checks.Result) ([]Reading, error) {
+func Next(ctx context.Context, b *measure.Build) ([]Reading, error) {
 	v := vehicleOf(b)
 	n := &asking{ctx: ctx, v: v}
-	n.base = checks.Run(v.build, prev)
+	n.base = checks.Run(v.build, nil) // from nothing, so that it holds every column
 	n.gather(n.base.Findings)
 	n.sketched = byKey(n.judge(v.build, few))
 	var list []ranked
@@ -64,6 +64,9 @@ func Next(ctx context.Context, b *measure.Build, prev *checks.Result) ([]Reading
 	}
 	sortRanked(list)
 	for i, l := range list[:min(len(list), leaders)] {
+		if l.reading.Decides == 0 {
+			break
+		}
 		r, err := n.worth(l.question, 0)
 		if err != nil {
 			return nil, err
@@ -157,22 +160,13 @@ func (n *asking) worth(q question, draws int) (Reading, error) {
 			r.Nearer += 1 / float64(len(f.Missing))
 		}
 	}
-	outcomes := n.outcomes(q)
-	counts := make([]int, len(n.undecided))
-	found := make([][]checks.Finding, len(outcomes))
-	if err := each(n.ctx, len(outcomes), func(i int) { found[i] = n.judge(outcomes[i], draws) }); err != nil {
+	counts, of, err := n.tally(n.outcomes(q), draws)
+	if err != nil {
 		return Reading{}, err
-	}
-	for _, after := range found {
-		for i, f := range n.undecided {
-			if n.decided(f, after, draws) {
-				counts[i]++
-			}
-		}
 	}
 	for i, f := range n.undecided {
 		if counts[i] > 0 {
-			chance := float64(counts[i]) / float64(len(outcomes))
+			chance := float64(counts[i]) / float64(of)
 			r.Decides += chance
 			r.Settles = append(r.Settles, Settled{f, chance})
 		}
@@ -190,6 +184,37 @@ func (n *asking) worth(q question, draws int) (Reading, error) {
 		return 0
 	})
 	return r, nil
+}
+
+// tally counts over outcomes, in rising order of what the reading shows, how often each undecided finding is
+// decided. Where a few of them, spread from end to end, decide nothing, the rest are not looked at.
+func (n *asking) tally(outcomes []*measure.Build, draws int) (counts []int, of int, err error) {
+	counts = make([]int, len(n.undecided))
+	const apart = 3
+	first := func(i int) bool { return i%apart == 0 || i == len(outcomes)-1 }
+	for _, pass := range []bool{true, false} {
+		var list []*measure.Build
+		for i, b := range outcomes {
+			if first(i) == pass {
+				list = append(list, b)
+			}
+		}
+		found := make([][]checks.Finding, len(list))
+		if err := each(n.ctx, len(list), func(i int) { found[i] = n.judge(list[i], draws) }); err != nil {
+			return nil, 0, err
+		}
+		for _, after := range found {
+			for i, f := range n.undecided {
+				if n.decided(f, after, draws) {
+					counts[i]++
+				}
+			}
+		}
+		if slices.Max(append(counts, 0)) == 0 {
+			break
+		}
+	}
+	return counts, len(outcomes), nil
 }
 
 // decided reports that a finding, undecided before, is so no longer: it is clear, out or no longer judged,

@@ -17,7 +17,7 @@ import (
 
 func next(t testing.TB, b *measure.Build) []remedy.Reading {
 	t.Helper()
-	list, err := remedy.Next(context.Background(), b, nil)
+	list, err := remedy.Next(context.Background(), b)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -210,7 +210,7 @@ func TestNextIsPureAndEndsWithItsContext(t *testing.T) {
 	}
 	ctx, cancel := context.WithCancel(context.Background())
 	cancel()
-	if list, err := remedy.Next(ctx, b, nil); !errors.Is(err, context.Canceled) || list != nil {
+	if list, err := remedy.Next(ctx, b); !errors.Is(err, context.Canceled) || list != nil {
 		t.Errorf("got %v, %v", list, err)
 	}
 }
