@@ -28,6 +28,9 @@ type Place struct {
 	Corrects measure.ID `json:"corrects"` // the reading that was being corrected
 	Right    string     `json:"right"`    // half-typed, to stand in its place
 
+	Reverses string     `json:"reverses"` // the tool whose zero was being found
+	First    measure.ID `json:"first"`    // the first of the two readings, when it is kept
+
 	Units  map[string]string `json:"units"`  // by quantity
 	Tools  map[string]string `json:"tools"`  // by quantity
 	Laid   map[string]Laying `json:"laid"`   // by tool

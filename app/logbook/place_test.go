@@ -13,7 +13,8 @@ import (
 func somewhere(typed string) Place {
 	return Place{Build: "019ab3f0-0000-7000-8000-000000000001", Open: true, Point: "gearbox.slope", State: "ride/kerb", Typed: typed,
 		Stands: "ride/kerb", Setup: 2, Height: "612", HeightAsked: true, HeightTyped: "61",
-		Corrects: "019ab3f0-0000-7000-8000-000000000002", Right: "2.",
+		Corrects: "019ab3f0-0000-7000-8000-000000000002", Right: "2.", Reverses: "finder",
+		First: "019ab3f0-0000-7000-8000-000000000003",
 		Units: map[string]string{"length": "in"}, Tools: map[string]string{"angle": "finder"},
 		Laid: map[string]Laying{"finder": {"along.fore", 2}}, Warned: []string{"caution.under|2|ride/kerb"}}
 }

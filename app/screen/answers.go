@@ -180,6 +180,9 @@ func (s *Screen) tools() page {
 	for _, in := range m.ToolChoices() {
 		q.answers = append(q.answers, answer{name: "tool." + in.ID, words: s.toolName(in.ID), tap: s.does(func() { m.SetTool(in.ID) })})
 	}
+	if m.TakesFinder() && len(q.answers) == 0 {
+		q.answers = append(q.answers, answer{name: "tool.new", words: s.lang.Say("screen.tools.finder"), tap: s.does(m.NewFinder)})
+	}
 	q.answers = append(q.answers,
 		answer{name: "tool.none", words: s.lang.Say("screen.tools.none"), tap: s.does(func() { m.SetTool("") })})
 	q.foot = s.back()
@@ -211,7 +214,7 @@ func (s *Screen) more() page {
 	if other, ok := m.OtherUnit(); ok {
 		add("more.unit", s.lang.Say("screen.more.unit", s.lang.Unit(string(other)), s.lang.Unit(string(m.Unit()))), m.SwitchUnit)
 	}
-	if len(m.ToolChoices()) > 0 {
+	if m.TakesFinder() || len(m.ToolChoices()) > 0 {
 		add("more.tool", s.lang.Say("screen.more.tool", s.toolName(m.Tool())), m.OpenTools)
 	}
 	if tool, ok := s.zeroTool(); ok {

@@ -133,6 +133,21 @@ func TestTheFinderIsTwoTapsAway(t *testing.T) {
 	}
 }
 
+// A build that knows no finder gets one where it is read with, and so a zero that its readings share.
+func TestTheFinderBecomesKnown(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.goTo("gearbox.slope.droop/none").tap("bring.done", "caution.ok", "more").sees("Read with: not said")
+	d.tap("more.tool", "tool.none", "more.tool", "tool.new").sees("Read with: angle finder").tap("back").read("2", "yes").sees("KEPT 2°")
+	if got := d.s.take.Kept().Reading.Instrument; got != "finder" {
+		t.Errorf("read with %q", got)
+	}
+	d.tap("again", "more", "more.tool")
+	if d.has("tool.new") {
+		t.Error("offers another one")
+	}
+}
+
 // The zero of a finder in two readings, from More and again from its finding: 2.6 and, turned in the
 // same place, 2.2 leave 0.2 too much (reversal of a spirit level; worked apart from this code).
 func TestTheFindersZero(t *testing.T) {

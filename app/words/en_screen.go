@@ -168,6 +168,7 @@ var enScreen = table{
 	"screen.more.records": "All readings",
 	"screen.undo.why":     "taken back",
 	"screen.tools":        "What do you read it with?",
+	"screen.tools.finder": "An angle finder",
 	"screen.tools.none":   "not said",
 	"screen.skips":        "Why is it left out?",
 	"skip.reach":          "Can't reach it",

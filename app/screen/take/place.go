@@ -18,7 +18,11 @@ func (m *Model) Where() logbook.Place {
 		stop, typed = m.mending.stop, m.mending.typed
 		p.Corrects, p.Right = m.mending.old.ID, m.typed.text
 	}
-	if m.atStop() {
+	reversing := m.Reversing()
+	if reversing != nil {
+		p.Reverses, p.First = reversing.Tool, reversing.First.ID
+	}
+	if reversing != nil || m.atStop() {
 		p.Point, p.State, p.Typed = stop.Point.Key, stop.State.String(), typed.text
 		if stop.Point.Quantity == measure.Text {
 			p.Typed = m.written
@@ -65,6 +69,7 @@ func Resume(log Log, p logbook.Place) *Model {
 	if s, ok := m.find(p.Point, stop); ok {
 		m.Go(s)
 		m.retype(p)
+		m.reverseOn(p)
 	}
 	return m
 }
@@ -111,6 +116,27 @@ func (m *Model) retype(p logbook.Place) {
 			m.Correct()
 			m.typed = typedOf(p.Right)
 		}
+	}
+}
+
+// reverseOn goes on with the reversal of a place, with the first reading where that is kept and the
+// vehicle was not moved since.
+func (m *Model) reverseOn(p logbook.Place) {
+	if p.Reverses == "" || m.Tool() != p.Reverses || !m.TakesFinder() {
+		return
+	}
+	r := &Reversal{Tool: p.Reverses, Stop: m.stop, begun: true}
+	if p.First != "" {
+		r.First = m.reading(p.First)
+		l, said := m.Laid()
+		if r.First.Setup != m.stand.Setup || r.First.Point != m.stop.Point.Key || !said || l.Way() != r.First.Way {
+			return
+		}
+		r.laid = l
+	}
+	m.reversal = r
+	if r.Second() && m.page == Keypad && m.typed.Empty() {
+		m.show(Turn)
 	}
 }
 

@@ -108,6 +108,39 @@ func TestAKillWhileWriting(t *testing.T) {
 	}
 }
 
+// A reversal goes on with its first reading; where nothing is typed yet it says once more to turn.
+func TestAKillDuringAReversal(t *testing.T) {
+	m, book := open(t)
+	at(t, m, "gearbox.slope", measure.RideKerb)
+	m.OpenReversal("")
+	m.BeginReversal()
+	press(m, "4.")
+	m = killed(m, book)
+	if r := m.Reversing(); r == nil || r.Second() || m.Typed().Text(false) != "4." {
+		t.Fatalf("reverses %+v with %q typed", r, m.Typed().Text(false))
+	}
+	press(m, "5")
+	m.Keep()
+	m.Side(true)
+	m = killed(m, book)
+	wantPage(t, m, Turn)
+	m.Turned()
+	press(m, "3.")
+	m = killed(m, book)
+	wantPage(t, m, Keypad)
+	press(m, "5")
+	m.Keep()
+	m.Side(true)
+	wantPage(t, m, Zero)
+	list := book.Build().Readings
+	if len(list) != 2 || list[0].Way != 1 || list[1].Way != 2 {
+		t.Errorf("readings %+v", list)
+	}
+	if killed(m, book).Reversing() != nil {
+		t.Error("the reversal goes on")
+	}
+}
+
 // The tool that was chosen, none too, and how it lies stay.
 func TestAKillKeepsTheTool(t *testing.T) {
 	m, book := open(t)

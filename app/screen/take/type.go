@@ -123,3 +123,12 @@ func (m *Model) SetTool(id string) {
 	m.tools[m.stop.Point.Quantity] = id
 	m.Back()
 }
+
+// NewFinder gives the build a plain angle finder and reads with it from now on.
+func (m *Model) NewFinder() {
+	if err := m.addFinder(); err != nil {
+		m.err = err
+		return
+	}
+	m.SetTool(plainFinder.ID)
+}
