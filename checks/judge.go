@@ -2,6 +2,7 @@ package checks
 
 import (
 	"math"
+	"strings"
 
 	"yokebook/checks/limits"
 	"yokebook/measure"
@@ -124,8 +125,8 @@ func (f *Finding) fill(q *quantity) {
 // noShare is a part of the variance that no reading can better.
 const noShare = 1e-4
 
-// weakestOf names the input with the largest share. An input that nobody read comes before any
-// that was, unless it has next to no part in it: reading it is the first thing to do.
+// weakestOf names the input with the largest share. A plan angle or a phase that nobody read comes
+// before all others, unless it has next to no part in it: reading it is the first thing to do.
 func weakestOf(q *quantity) *Weakest {
 	list := q.shares()
 	if len(list) == 0 {
@@ -133,7 +134,7 @@ func weakestOf(q *quantity) *Weakest {
 	}
 	pick := list[0]
 	for _, s := range list {
-		if s.assumed && s.part > noShare {
+		if s.assumed && s.part > noShare && seenFromAbove(s.input) {
 			pick = s
 			break
 		}
@@ -144,6 +145,11 @@ func weakestOf(q *quantity) *Weakest {
 		w.Reading = &id
 	}
 	return w
+}
+
+// seenFromAbove reports the angles that a side view leaves out: a plan angle or a yoke phase.
+func seenFromAbove(point string) bool {
+	return strings.HasSuffix(point, ".plan") || strings.HasSuffix(point, ".phase")
 }
 
 // settle says what would settle an undecided finding: its weakest input.

@@ -94,7 +94,7 @@ var families = []struct {
 	{"release bearing too far back, by the flywheel", "clutch.release", "", stack, "clutch.flywheel"},
 	{"hub off its splines", "clutch.hub", "", func(s *bench) {
 		s.bare("adapter.thickness", "20.00", "flywheel.face", "25.00", "disc_hub.front", "-8.00", "disc_hub.rear", "17.00",
-			"input_shaft.spline_start", "20.00", "input_shaft.spline_end", "60.00")
+			"input_shaft.spline_start", "20.00", "input_shaft.spline_end", "60.00", "flywheel.bolt_clear", "20.00")
 	}, "clutch.disc"},
 	{"nose short of its bearing", "clutch.spigot", "", func(s *bench) {
 		s.bare("adapter.thickness", "25.00", "input_shaft.tip", "20.00", "input_shaft.nose", "22.00", "spigot.face", "5.00", "spigot.length", "15.00",
