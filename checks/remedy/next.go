@@ -51,7 +51,7 @@ func Next(ctx context.Context, b *measure.Build) ([]Reading, error) {
 	n := &asking{ctx: ctx, v: v}
 	n.base = checks.Run(v.build, nil) // from nothing, so that it holds every column
 	n.gather(n.base.Findings)
-	n.sketched = byKey(n.judge(v.build, few))
+	n.sketched = byKey(n.judge(v.build, few, n.only))
 	var list []ranked
 	for _, q := range n.questions() {
 		r, err := n.worth(q, few)
@@ -121,11 +121,11 @@ type asking struct {
 const few = 256
 
 // judge judges a build by so many draws; 0 stands for all.
-func (n *asking) judge(b *measure.Build, draws int) []checks.Finding {
+func (n *asking) judge(b *measure.Build, draws int, only func(check string) bool) []checks.Finding {
 	if draws == 0 {
-		return checks.RunOnly(b, n.base, n.only).Findings
+		return checks.RunOnly(b, n.base, only).Findings
 	}
-	return checks.Sketch(b, n.base, draws, n.only)
+	return checks.Sketch(b, n.base, draws, only)
 }
 
 // gather picks the findings that are undecided and begun.
@@ -152,6 +152,24 @@ func (n *asking) only(check string) bool {
 	return slices.ContainsFunc(n.undecided, func(f checks.Finding) bool { return f.Check == check })
 }
 
+// touched picks those of them that a reading can change: of what was read, the checks whose findings used
+// it, or anything that its instrument showed in that setup; of what was not, those made from the point.
+func (n *asking) touched(q question) func(check string) bool {
+	var list []string
+	for _, f := range n.undecided {
+		c, _ := checks.CheckOf(f.Check)
+		touches := slices.Contains(c.Points, q.point) || slices.ContainsFunc(f.Missing, q.answers) || slices.Contains(n.granted(f), q.point)
+		for _, r := range n.v.build.Readings {
+			same := q.kind == ReadTurned && r.Instrument == q.instrument && r.Setup == q.setup || r.Point == q.point
+			touches = touches || same && slices.Contains(f.Used, r.ID)
+		}
+		if touches && !slices.Contains(list, f.Check) {
+			list = append(list, f.Check)
+		}
+	}
+	return func(check string) bool { return slices.Contains(list, check) }
+}
+
 // worth looks at what a reading may show and counts what that decides.
 func (n *asking) worth(q question, draws int) (Reading, error) {
 	r := Reading{Kind: q.kind, Point: q.point, State: q.state, Instrument: q.instrument, Reasons: q.reasons()}
@@ -160,7 +178,7 @@ func (n *asking) worth(q question, draws int) (Reading, error) {
 			r.Nearer += 1 / float64(len(f.Missing))
 		}
 	}
-	counts, of, err := n.tally(n.outcomes(q), draws)
+	counts, of, err := n.tally(q, draws)
 	if err != nil {
 		return Reading{}, err
 	}
@@ -186,9 +204,10 @@ func (n *asking) worth(q question, draws int) (Reading, error) {
 	return r, nil
 }
 
-// tally counts over outcomes, in rising order of what the reading shows, how often each undecided finding is
+// tally counts over the outcomes of a reading, in rising order of what it shows, how often each undecided finding is
 // decided. Where a few of them, spread from end to end, decide nothing, the rest are not looked at.
-func (n *asking) tally(outcomes []*measure.Build, draws int) (counts []int, of int, err error) {
+func (n *asking) tally(q question, draws int) (counts []int, of int, err error) {
+	outcomes, only := n.outcomes(q), n.touched(q)
 	counts = make([]int, len(n.undecided))
 	const apart = 3
 	first := func(i int) bool { return i%apart == 0 || i == len(outcomes)-1 }
@@ -200,12 +219,12 @@ func (n *asking) tally(outcomes []*measure.Build, draws int) (counts []int, of i
 			}
 		}
 		found := make([][]checks.Finding, len(list))
-		if err := each(n.ctx, len(list), func(i int) { found[i] = n.judge(list[i], draws) }); err != nil {
+		if err := each(n.ctx, len(list), func(i int) { found[i] = n.judge(list[i], draws, only) }); err != nil {
 			return nil, 0, err
 		}
 		for _, after := range found {
 			for i, f := range n.undecided {
-				if n.decided(f, after, draws) {
+				if only(f.Check) && n.decided(f, after, draws) {
 					counts[i]++
 				}
 			}

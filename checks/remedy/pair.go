@@ -3,7 +3,7 @@ package remedy
 import "slices"
 
 // lattice is into how many spans each dial of a pair is cut for a first look.
-const lattice = 8
+const lattice = 6
 
 // pairOf finds the best setting of two dials, where it is better than the best single; nil where
 // there is none. ways are the singles, best first.
@@ -23,7 +23,7 @@ func (s *search) bestOf(t *Trouble, dials []*dial, ways []way, alone bool) (*way
 	var best *way
 	for i, d := range dials {
 		for _, e := range dials[i+1:] {
-			if (d.knob.alone || e.knob.alone) != alone {
+			if (d.knob.alone || e.knob.alone) != alone || !t.within(d.knob, e.knob) {
 				continue
 			}
 			w, err := s.pair(t, d, e, ways)
@@ -42,7 +42,7 @@ func (s *search) bestOf(t *Trouble, dials []*dial, ways []way, alone bool) (*way
 }
 
 // pair looks at a lattice over both dials, goes down from the best setting that works there and from
-// the singles of the two, and confirms what it comes to.
+// the singles of the two, whichever is best, and confirms what it comes to.
 func (s *search) pair(t *Trouble, d, e *dial, ways []way) (*way, error) {
 	var starts []point
 	for _, w := range ways {
@@ -61,24 +61,31 @@ func (s *search) pair(t *Trouble, d, e *dial, ways []way) (*way, error) {
 		starts = append(starts, *found)
 	}
 	var best *way
-	for _, p := range starts {
-		p, ok, err := s.descend(t, d, e, p)
+	if start, ok := s.bestStart(t, d, e, starts); ok {
+		p, ok, err := s.descend(t, d, e, start)
 		if err != nil {
 			return nil, err
 		}
-		if !ok || p.i == d.zero || p.j == e.zero {
-			continue
-		}
-		at := both(d, p.i, e, p.j)
-		r, _ := s.rate(t, at)
-		if best == nil || r.order(best.rating) < 0 {
-			best = &way{at: at, rating: r}
+		if ok && p.i != d.zero && p.j != e.zero {
+			r, _ := s.rate(t, both(d, p.i, e, p.j))
+			best = &way{at: both(d, p.i, e, p.j), rating: r}
 		}
 	}
 	if best == nil || len(ways) > 0 && best.order(ways[0].rating) >= 0 {
 		return nil, nil
 	}
 	return s.settle(t, d, e, *best)
+}
+
+// bestStart is the best of settings that were looked at; not ok where none works.
+func (s *search) bestStart(t *Trouble, d, e *dial, starts []point) (best point, ok bool) {
+	var rated rating
+	for _, p := range starts {
+		if r, works := s.rate(t, both(d, p.i, e, p.j)); works && (!ok || r.order(rated) < 0) {
+			best, rated, ok = p, r, true
+		}
+	}
+	return best, ok
 }
 
 // point is a step of each of two dials.

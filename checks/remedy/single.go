@@ -8,6 +8,9 @@ const leeway = 8
 
 // single finds the best amount of one dial and the span around it that works; nil where none does.
 func (s *search) single(t *Trouble, d *dial) (*way, error) {
+	if !t.within(d.knob) {
+		return nil, nil
+	}
 	marks := d.marks()
 	if err := s.glance(d.settings(marks)...); err != nil {
 		return nil, err

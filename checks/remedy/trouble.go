@@ -58,6 +58,13 @@ func (t *Trouble) served(k *Knob) bool {
 	return slices.ContainsFunc(t.Findings, func(f checks.Finding) bool { return k.serves(f.Check) })
 }
 
+// within reports knobs that together serve all of it: others can't end it.
+func (t *Trouble) within(knobs ...*Knob) bool {
+	return !slices.ContainsFunc(t.Findings, func(f checks.Finding) bool {
+		return !slices.ContainsFunc(knobs, func(k *Knob) bool { return k.serves(f.Check) })
+	})
+}
+
 // over reports a trouble that is over: what is judged of it is clear, and nothing of it waits that did
 // not wait before.
 func (t *Trouble) over(findings []checks.Finding, before map[string]checks.Finding) bool {
