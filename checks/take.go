@@ -45,9 +45,11 @@ func (e *engine) takeRead(key string, state measure.State) *taken {
 		return nil
 	}
 	var here, all []measure.Reading
-	for _, r := range e.readings {
-		switch {
-		case r.Point != key:
+	for i := range e.readings { // by index: readings are large, and most are of other points
+		if e.readings[i].Point != key {
+			continue
+		}
+		switch r := e.readings[i]; {
 		case everywhere(r):
 			all = append(all, r)
 		case r.State() == state.Base():
