@@ -90,8 +90,15 @@ func TestTubesWaitForWhatTheyAreChosenBy(t *testing.T) {
 
 // Any readings at all, sensible or not, of any layout: every finding is whole, the run before does
 // not matter, and no table of tubes holds a number that is none.
-func TestAnyReadingsGiveWholeFindings(t *testing.T) {
-	rapid.Check(t, func(rt *rapid.T) {
+func TestAnyReadingsGiveWholeFindings(t *testing.T) { rapid.Check(t, wholeFindings(t)) }
+
+// FuzzFindings looks for a build on which that fails: `go test -fuzz FuzzFindings ./checks`.
+func FuzzFindings(f *testing.F) {
+	f.Fuzz(func(t *testing.T, data []byte) { rapid.MakeFuzz(wholeFindings(t))(t, data) })
+}
+
+func wholeFindings(t testing.TB) func(*rapid.T) {
+	return func(rt *rapid.T) {
 		s := anyBuild(rt, t)
 		result := checks.Run(s.b, nil)
 		for _, f := range result.Findings {
@@ -109,7 +116,7 @@ func TestAnyReadingsGiveWholeFindings(t *testing.T) {
 				rt.Fatalf("a run after a run says %+v, the first said %+v", f, result.Findings[i])
 			}
 		}
-	})
+	}
 }
 
 func anyBuild(rt *rapid.T, t testing.TB) *bench {
