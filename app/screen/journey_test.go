@@ -158,11 +158,11 @@ func TestTheFindersZero(t *testing.T) {
 	d.tap("zero.begin").sees("reading 1 of 2", "Lay the finder like this")
 	d.read("2.6", "yes").sees("turn the finder end for end", "2.6°, FRONT end high")
 	d.tap("zero.turned").sees("reading 2 of 2", "Turned end for end in the same place")
-	d.read("2.2", "yes").sees("setup 1: turned end for end it shows 0.2° too much")
+	d.read("2.2", "yes").sees("setup 1: turned end for end, its zero stands at 0.2°")
 	d.tap("all")
 	for !d.has("finding.reading.zero|finder|") && d.turn("down") {
 	}
-	d.tap("finding.reading.zero|finder|").sees("clear", "turned end for end it shows 0.2° too much")
+	d.tap("finding.reading.zero|finder|").sees("clear", "turned end for end, its zero stands at 0.2°")
 	d.tap("zero", "zero.begin").sees("reading 1 of 2").tap("zero.end").sees("read 2 times already")
 }
 

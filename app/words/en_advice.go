@@ -43,8 +43,8 @@ var enAdvice = table{
 	checks.MsgSpeedGoverned: "highest shaft speed {0 rev/min}, from a governed road speed: {1}",
 	checks.MsgSetupsBridged: "slopes of setup {0} were moved to setup {1} by the two readings of the frame mark",
 	checks.MsgHeightWidened: "{0 point} was read {1 mm} higher or lower: widened by {2 deg}",
-	checks.MsgZeroFound: "{0}, setup {1}: turned end for end it shows {2 deg} too much, give or take {3 deg}; its readings there " +
-		"count less by that",
+	checks.MsgZeroFound: "{0}, setup {1}: turned end for end, its zero stands at {2 deg}, give or take {3 deg}; its readings there " +
+		"are corrected by that",
 	checks.MsgWayUnsaid:      "which end of {0} faced forward was not said: taken as the same each time, so that its zero cancels",
 	checks.MsgMatchNoVerdict: "equal ends don't prove a small residual; look at that one",
 	checks.MsgWorstState:     "the largest angle stands here: {0 state}",
