@@ -1,6 +1,9 @@
 package checks
 
-import "yokebook/measure"
+import (
+	"yokebook/checks/uncertain"
+	"yokebook/measure"
+)
 
 // asked gathers what a check asks for at once: each thing with its own limit, all judged by the same
 // draws. The one least likely to be met gives the finding its value and limit; the first of equals.
@@ -78,7 +81,7 @@ func (a *asked) finding(c *Check, subject string) Finding {
 		for k, ok := range met {
 			pass[k] = pass[k] && ok
 		}
-		if chance := chanceOf(met); chance < least {
+		if chance := uncertain.Chance(met); chance < least {
 			speaker, least = i, chance
 		}
 	}

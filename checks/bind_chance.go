@@ -1,6 +1,9 @@
 package checks
 
-import "yokebook/measure"
+import (
+	"yokebook/checks/uncertain"
+	"yokebook/measure"
+)
 
 var buildRows = []Check{
 	{Key: "build.chance", Group: "build", whole: (*engine).buildChance},
@@ -41,7 +44,7 @@ func (e *engine) buildChance(c *Check) []Finding {
 			worst = h
 		}
 	}
-	chance := chanceOf(all)
+	chance := uncertain.Chance(all)
 	f.Value, f.Low, f.High, f.Chance = &chance, &chance, &chance, &chance
 	w := worst.finding
 	if *w.Chance < 1 {

@@ -158,7 +158,7 @@ func (m *matching) finding(f Finding, out Message) Finding {
 				count[k]++
 			}
 		}
-		chance := chanceOf(d.pass)
+		chance := uncertain.Chance(d.pass)
 		if chance < 0.5 {
 			best++
 			f.Notes = append(f.Notes, d.says)

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"yokebook/checks/uncertain"
 	"yokebook/measure"
 )
 
@@ -49,7 +50,7 @@ func (e *engine) judgeMost(f *Finding, q, allowed *quantity) {
 	f.Used = union(f.Used, allowed.from.used)
 	f.RestsOn = union(f.RestsOn, allowed.from.restsOn)
 	pass := meets(q, f.Limit, allowed)
-	chance := chanceOf(pass)
+	chance := uncertain.Chance(pass)
 	f.Chance = &chance
 	f.Verdict = verdictOf(chance)
 	switch {

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"yokebook/checks/mass"
+	"yokebook/checks/uncertain"
 )
 
 var mounts = []string{"mount_left", "mount_right", "mount_rear"}
@@ -90,7 +91,7 @@ func (e *engine) mountLoad(f Finding, i int, args []*quantity, twist *quantity, 
 		pass[k] = still.at(k) >= 0
 	}
 	advice := Message{Key: MsgStrongerMount}
-	if verdictOf(chanceOf(pass)) == Out {
+	if verdictOf(uncertain.Chance(pass)) == Out {
 		advice = Message{Key: MsgOutsideMounts}
 	}
 	rating := e.bench(f.Subject + ".rating")

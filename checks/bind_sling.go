@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"yokebook/checks/mass"
+	"yokebook/checks/uncertain"
 )
 
 // slings judges the pull in one leg by what its tag says, and the angle by what nobody lifts below.
@@ -43,7 +44,7 @@ func (e *engine) slings(c *Check) []Finding {
 	}
 	pass := meets(args[2], e.limitOf("lift.angle"), nil)
 	advice := Message{Key: MsgStrongerSling}
-	if verdictOf(chanceOf(pass)) == Out {
+	if verdictOf(uncertain.Chance(pass)) == Out {
 		advice = Message{MsgTooFlat, []any{e.setting("lift.angle")}}
 	}
 	if limit != nil {

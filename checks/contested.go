@@ -2,6 +2,7 @@ package checks
 
 import (
 	"yokebook/checks/limits"
+	"yokebook/checks/uncertain"
 	"yokebook/measure"
 )
 
@@ -56,7 +57,7 @@ func (e *engine) conclude(f *Finding, pass []bool, missing []Missing, out Messag
 	if f.State == (measure.State{}) && e.fromBench(f.Used) {
 		f.State = measure.OffBench
 	}
-	chance := chanceOf(pass)
+	chance := uncertain.Chance(pass)
 	f.Verdict = verdictOf(chance)
 	switch {
 	case f.Verdict == Out:

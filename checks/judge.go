@@ -74,17 +74,6 @@ func (l *Limit) holds(v, edge float64) bool {
 	return v <= edge+near
 }
 
-// chanceOf is the share of draws that pass.
-func chanceOf(pass []bool) float64 {
-	n := 0
-	for _, ok := range pass {
-		if ok {
-			n++
-		}
-	}
-	return float64(n) / float64(len(pass))
-}
-
 // verdictOf turns a chance into a verdict.
 func verdictOf(chance float64) Verdict {
 	sure := given("verdict.chance")

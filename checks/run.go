@@ -280,7 +280,7 @@ func (e *engine) judge(f *Finding, c *Check, a answer, ln *line) {
 		f.RestsOn = union(f.RestsOn, a.against.from.restsOn)
 	}
 	pass := meets(a.q, f.Limit, a.against)
-	chance := chanceOf(pass)
+	chance := uncertain.Chance(pass)
 	verdict := verdictOf(chance)
 	if verdict != Out && len(a.missing) > 0 { // the rest of what is missing can only make it worse
 		f.Verdict, f.Missing, f.Advice = Waiting, a.missing, Message{Key: MsgTakeMissing}

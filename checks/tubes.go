@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"yokebook/checks/shaft"
+	"yokebook/checks/uncertain"
 	"yokebook/measure"
 )
 
@@ -139,7 +140,7 @@ func (e *engine) tubeRow(size shaft.Size, d demands, table *TubeTable) TubeRow {
 	if d.room != nil {
 		row.Clearance = numberOf(e.leftOver(d.room, tube.outer), e.clearanceLimit(), nil, pass)
 	}
-	chance := chanceOf(pass)
+	chance := uncertain.Chance(pass)
 	switch row.Verdict = verdictOf(chance); {
 	case row.Verdict != Out && len(table.Missing) > 0:
 		row.Verdict = Waiting
@@ -162,7 +163,7 @@ func numberOf(q *quantity, l *Limit, against *quantity, pass []bool) TubeNumber 
 	n := TubeNumber{Value: &value, Low: &low, High: &high, Limit: l}
 	if l != nil {
 		met := meets(q, l, against)
-		n.Verdict = verdictOf(chanceOf(met))
+		n.Verdict = verdictOf(uncertain.Chance(met))
 		for k, ok := range met {
 			pass[k] = pass[k] && ok
 		}
