@@ -35,6 +35,8 @@ type Place struct {
 	Tools  map[string]string `json:"tools"`  // by quantity
 	Laid   map[string]Laying `json:"laid"`   // by tool
 	Warned []string          `json:"warned"` // cautions that were seen
+
+	Visits []string `json:"visits"` // pages that lie over it, the lowest first
 }
 
 // Laying is how a tool lay when it was said last, in a setup.

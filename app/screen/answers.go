@@ -200,33 +200,3 @@ func (s *Screen) toolName(id string) string {
 	}
 	return s.lang.Instrument(in.Kind)
 }
-
-// more is everything else that one can do at a stop.
-func (s *Screen) more() page {
-	m := s.take
-	q := question{title: sentence(s.lang.Say("screen.more.title", s.lang.Point(m.Stop().Point.Key))), note: s.lang.Place(m.Stop().Point)}
-	add := func(name, words string, tap func()) {
-		q.answers = append(q.answers, answer{name: name, words: words, tap: s.does(tap)})
-	}
-	add("more.skip", s.lang.Say("screen.more.skip"), m.OpenSkips)
-	add("more.route", s.lang.Say("screen.more.route"), m.OpenRoute)
-	add("more.findings", s.lang.Say("screen.all"), m.OpenFindings)
-	if other, ok := m.OtherUnit(); ok {
-		add("more.unit", s.lang.Say("screen.more.unit", s.lang.Unit(string(other)), s.lang.Unit(string(m.Unit()))), m.SwitchUnit)
-	}
-	if m.TakesFinder() || len(m.ToolChoices()) > 0 {
-		add("more.tool", s.lang.Say("screen.more.tool", s.toolName(m.Tool())), m.OpenTools)
-	}
-	if tool, ok := s.zeroTool(); ok {
-		add("more.zero", s.lang.Say("screen.more.zero"), func() { m.OpenReversal(tool) })
-	}
-	if _, ok := m.Last(); ok {
-		add("more.undo", s.lang.Say("screen.more.undo"), func() { m.UndoLast(s.lang.Say("screen.undo.why")) })
-	}
-	if len(m.Records()) > 0 {
-		add("more.records", s.lang.Say("screen.more.records"), m.OpenRecords)
-	}
-	add("more.builds", s.lang.Say("screen.more.builds"), s.leave)
-	q.foot = s.back()
-	return s.ask(q)
-}

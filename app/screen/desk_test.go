@@ -137,15 +137,25 @@ func walk(o fyne.CanvasObject, at fyne.Position, visit func(fyne.CanvasObject, f
 	}
 }
 
-// find returns the one key of a name. A name may be cut short by a star.
+// find returns the one key of a name, turning a list over to it. A name may be cut short by a star.
 func (d *desk) find(name string) spot {
 	d.t.Helper()
 	var names []string
-	for _, s := range d.spots() {
-		names = append(names, s.name)
-		if s.name == name || strings.HasSuffix(name, "*") && strings.HasPrefix(s.name, strings.TrimSuffix(name, "*")) {
-			return s
+	for {
+		var down *spot
+		for _, s := range d.spots() {
+			names = append(names, s.name)
+			if s.name == name || strings.HasSuffix(name, "*") && strings.HasPrefix(s.name, strings.TrimSuffix(name, "*")) {
+				return s
+			}
+			if s.name == "down" {
+				down = &s
+			}
 		}
+		if down == nil {
+			break
+		}
+		down.key.Tapped(nil)
 	}
 	d.t.Fatalf("no key %q here; there are %v", name, names)
 	return spot{}

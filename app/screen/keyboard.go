@@ -59,7 +59,7 @@ func (s *Screen) types(change func()) {
 
 // along moves along the route from a page that stands for a stop.
 func (s *Screen) along(step func(*take.Model)) {
-	if s.take == nil || len(s.tell) > 0 {
+	if s.take == nil || len(s.tell) > 0 || s.top() != nil {
 		return
 	}
 	switch s.take.Page() {
@@ -72,6 +72,9 @@ func (s *Screen) along(step func(*take.Model)) {
 func (s *Screen) goBack() bool {
 	moved := false
 	switch {
+	case s.top() != nil:
+		moved = true
+		s.does(s.leaveVisit)()
 	case len(s.tell) > 0:
 		moved = true
 		s.does(func() { s.tell = nil })()

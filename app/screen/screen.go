@@ -66,6 +66,10 @@ type Screen struct {
 	tell  []logbook.Note // how the open build was read back, until it was seen
 	err   error
 
+	visits []visit // pages with models of their own that lie over the rest
+	job    *job    // goes on off the toolkit's goroutine; nil: none
+	inline bool    // in tests: tasks run at once
+
 	page page
 }
 
@@ -82,8 +86,12 @@ type page struct {
 // program ended, however it ended.
 func New(shelf Shelf, lang *words.Language) *Screen {
 	s := &Screen{lang: lang, shelf: shelf, host: container.NewStack()}
-	if p := shelf.Place(); p.Open {
+	p := shelf.Place()
+	if p.Open {
 		s.open(shelf.Open(p.Build))
+	}
+	if p.Open == (s.take != nil) {
+		s.revisit(p.Visits)
 	}
 	s.show()
 	return s
@@ -97,14 +105,20 @@ func (s *Screen) Close() error {
 	if s.book == nil {
 		return nil
 	}
+	s.stopWork()
 	err := s.book.Close()
-	s.book, s.take, s.tell = nil, nil, nil
+	s.book, s.take, s.tell, s.visits = nil, nil, nil, nil
 	return err
 }
 
 // show builds the page of the present state.
 func (s *Screen) show() {
+	if s.job != nil && s.job.owner != s.owner() {
+		s.stopWork()
+	}
 	switch {
+	case s.top() != nil:
+		s.page = s.top().page(s)
 	case s.fresh != nil:
 		s.page = s.newBuild()
 	case len(s.tell) > 0:
@@ -153,9 +167,17 @@ func (s *Screen) open(b Book, err error) {
 // remember saves where work stands. Where that can't be saved work goes on all the same: nothing
 // that was kept depends on it.
 func (s *Screen) remember() {
+	_ = s.shelf.SavePlace(s.where())
+}
+
+// where is where work stands, with the pages that lie over it.
+func (s *Screen) where() logbook.Place {
+	p := s.shelf.Place()
 	if s.take != nil {
-		_ = s.shelf.SavePlace(s.take.Where())
+		p = s.take.Where()
 	}
+	p.Visits = s.marks()
+	return p
 }
 
 // leave closes the build and shows the list.

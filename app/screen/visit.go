@@ -1,0 +1,144 @@
+package screen
+
+import (
+	"context"
+	"strings"
+
+	"fyne.io/fyne/v2"
+)
+
+// visit is a page with a model of its own that lies over the Take screen or the list of builds:
+// settings, places, drawings. Visits lie on each other; back leaves the topmost.
+type visit interface {
+	page(s *Screen) page
+	back(s *Screen) bool // goes back inside the visit; false where that leaves it
+}
+
+// marked is a visit that is opened again after the program was killed. mark is its name, and after a
+// colon what it needs to know; visitOf makes it again.
+type marked interface{ mark() string }
+
+// visitOf makes a visit again from its mark; nil for one that is not known or no longer possible.
+func (s *Screen) visitOf(mark string) visit {
+	name, _, _ := strings.Cut(mark, ":")
+	switch name {
+	}
+	return nil
+}
+
+// visit opens a visit over what is shown.
+func (s *Screen) visit(v visit) { s.visits = append(s.visits, v) }
+
+// top is the topmost visit; nil where there is none.
+func (s *Screen) top() visit {
+	if len(s.visits) == 0 {
+		return nil
+	}
+	return s.visits[len(s.visits)-1]
+}
+
+// leaveVisit goes back in the topmost visit, or leaves it.
+func (s *Screen) leaveVisit() {
+	if v := s.top(); v != nil && !v.back(s) {
+		s.drop(v)
+	}
+}
+
+// drop closes a visit and what lies over it.
+func (s *Screen) drop(v visit) {
+	for i, have := range s.visits {
+		if have == v {
+			s.visits = s.visits[:i]
+			return
+		}
+	}
+}
+
+// marks are the marks of the visits, the lowest first.
+func (s *Screen) marks() []string {
+	var out []string
+	for _, v := range s.visits {
+		if m, ok := v.(marked); ok {
+			out = append(out, m.mark())
+		}
+	}
+	return out
+}
+
+// revisit opens visits by their marks.
+func (s *Screen) revisit(marks []string) {
+	for _, mark := range marks {
+		if v := s.visitOf(mark); v != nil {
+			s.visit(v)
+		}
+	}
+}
+
+// job is work that goes on off the toolkit's goroutine for the page that owns it.
+type job struct {
+	owner  any
+	cancel context.CancelFunc
+}
+
+// owner tells the page that is shown from others: the topmost visit, else the page of the model.
+func (s *Screen) owner() any {
+	switch {
+	case s.top() != nil:
+		return s.top()
+	case s.take != nil:
+		return s.take.Page()
+	}
+	return nil
+}
+
+// work runs a task off the toolkit's goroutine for the page that is shown. What it returns is run on
+// the toolkit's goroutine, and the page shown again, unless the page was left meanwhile: leaving it
+// ends ctx. A page has one task at a time; a new one ends the one before.
+func (s *Screen) work(task func(ctx context.Context) (finish func())) {
+	s.stopWork()
+	ctx, cancel := context.WithCancel(context.Background())
+	mine := &job{owner: s.owner(), cancel: cancel}
+	s.job = mine
+	s.apart(func() {
+		finish := task(ctx)
+		s.post(func() {
+			if s.job != mine {
+				return
+			}
+			s.stopWork()
+			if finish != nil {
+				finish()
+			}
+			s.show()
+		})
+	})
+}
+
+// working reports that the task of the page that is shown goes on.
+func (s *Screen) working() bool { return s.job != nil }
+
+// stopWork ends the task that goes on, if any.
+func (s *Screen) stopWork() {
+	if s.job != nil {
+		s.job.cancel()
+		s.job = nil
+	}
+}
+
+// apart runs f beside the toolkit's goroutine; tests run it at once.
+func (s *Screen) apart(f func()) {
+	if s.inline {
+		f()
+		return
+	}
+	go f()
+}
+
+// post runs f on the toolkit's goroutine, from any other.
+func (s *Screen) post(f func()) {
+	if s.inline {
+		f()
+		return
+	}
+	fyne.Do(f)
+}
