@@ -1,5 +1,5 @@
-// Package look is the one place of colours and sizes: a light and a dark palette, and the theme
-// that hands them to the toolkit. Parts ask Now for the palette that is in use.
+// Package look is the one place of colours and sizes: three palettes, and the theme that hands them
+// to the toolkit. Parts ask Now for the palette that is in use, and Scaled for a size of text.
 package look
 
 import (
@@ -10,7 +10,7 @@ import (
 )
 
 // Palette holds every colour of the screens. Each text colour stands at 4.5:1 or more on the
-// grounds it is used on; a test computes that from Pairs.
+// grounds it is used on, at 7:1 or more in Sun; a test computes that from Pairs.
 type Palette struct {
 	Paper color.NRGBA // the page
 	Ink   color.NRGBA // text and drawing on Paper
@@ -26,22 +26,6 @@ type Palette struct {
 	Risk  color.NRGBA // text and rim of a key that takes something out of use
 
 	Clear, Out, Unsure, Waiting color.NRGBA // verdict words and shapes, on Paper and Field
-}
-
-// Light is the palette for daylight: ink on warm paper.
-var Light = Palette{
-	Paper: hex(0xF6F1E4), Ink: hex(0x1A222D), Quiet: hex(0x4A5462), Rule: hex(0xC5CCD2),
-	Field: hex(0xFFFDF7), Key: hex(0xFFFFFF), Edge: hex(0x7C8895), State: hex(0xDDE7EA),
-	Main: hex(0x0E4A5B), OnIt: hex(0xFFFFFF), Mark: hex(0xB4470B), Risk: hex(0x9C1C1C),
-	Clear: hex(0x00613F), Out: hex(0x9C1C1C), Unsure: hex(0x7A4B00), Waiting: hex(0x3F5070),
-}
-
-// Dark is the palette for a dark shop: chalk on slate.
-var Dark = Palette{
-	Paper: hex(0x12171C), Ink: hex(0xF3EFE4), Quiet: hex(0xB9C2CC), Rule: hex(0x39434D),
-	Field: hex(0x1A2128), Key: hex(0x27313A), Edge: hex(0x72808D), State: hex(0x1D3740),
-	Main: hex(0xF0C24B), OnIt: hex(0x14181C), Mark: hex(0xFF9A57), Risk: hex(0xFF9C8A),
-	Clear: hex(0x74D8A9), Out: hex(0xFF9C8A), Unsure: hex(0xFFD072), Waiting: hex(0xAFC3E6),
 }
 
 // Pair is a text colour on a ground, by name.
@@ -71,9 +55,11 @@ const (
 )
 
 // Theme is the toolkit's theme with our colours and sizes. The zero Theme follows the system's
-// light or dark; Fixed holds one of the two.
+// light or dark, at the middle size of text.
 type Theme struct {
-	Fixed *fyne.ThemeVariant
+	Fixed *fyne.ThemeVariant // holds light or dark whatever the system says
+	Sun   bool               // the palette of high contrast, whatever else is said
+	Text  TextSize
 }
 
 // Held returns a theme that stays light or dark whatever the system says.
@@ -85,20 +71,27 @@ func Held(dark bool) Theme {
 	return Theme{Fixed: &v}
 }
 
+// now is the theme in use and the system's light or dark.
+func now() (Theme, fyne.ThemeVariant) {
+	settings := fyne.CurrentApp().Settings()
+	t, _ := settings.Theme().(Theme)
+	return t, settings.ThemeVariant()
+}
+
 // Now returns the palette in use.
 func Now() Palette {
-	settings := fyne.CurrentApp().Settings()
-	if t, ok := settings.Theme().(Theme); ok {
-		return t.palette(settings.ThemeVariant())
-	}
-	return Light
+	t, v := now()
+	return t.palette(v)
 }
 
 func (t Theme) palette(v fyne.ThemeVariant) Palette {
 	if t.Fixed != nil {
 		v = *t.Fixed
 	}
-	if v == theme.VariantDark {
+	switch {
+	case t.Sun:
+		return Sun
+	case v == theme.VariantDark:
 		return Dark
 	}
 	return Light
@@ -123,7 +116,10 @@ func (t Theme) Color(name fyne.ThemeColorName, v fyne.ThemeVariant) color.Color 
 	case theme.ColorNameSeparator:
 		return p.Rule
 	}
-	if t.Fixed != nil {
+	switch {
+	case t.Sun:
+		v = theme.VariantLight
+	case t.Fixed != nil:
 		v = *t.Fixed
 	}
 	return theme.DefaultTheme().Color(name, v)
@@ -139,19 +135,15 @@ func (t Theme) Icon(n fyne.ThemeIconName) fyne.Resource { return theme.DefaultTh
 func (t Theme) Size(n fyne.ThemeSizeName) float32 {
 	switch n {
 	case theme.SizeNameText:
-		return 20
+		return 20 * t.Text.factor()
 	case SizeBody:
-		return 17
+		return body * t.Text.factor()
 	case SizeHeading:
-		return 14
+		return 14 * t.Text.factor()
 	case theme.SizeNamePadding:
 		return 4
 	case theme.SizeNameInnerPadding:
 		return 8
 	}
 	return theme.DefaultTheme().Size(n)
-}
-
-func hex(rgb uint32) color.NRGBA {
-	return color.NRGBA{R: uint8(rgb >> 16), G: uint8(rgb >> 8), B: uint8(rgb), A: 0xFF}
 }
