@@ -15,6 +15,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"yokebook/app/logbook"
+	"yokebook/app/places"
 	"yokebook/app/words"
 )
 
@@ -25,6 +26,7 @@ type Program struct {
 	Home     func() (string, error) // the folder of this device's store
 	// Wait waits before a server is asked again; nil: for real.
 	Wait     func(ctx context.Context, d time.Duration) error
+	Vault    places.Vault // keeps passwords; nil: a file that only the user can read does
 	In       io.Reader
 	Out, Err io.Writer
 	Context  context.Context // ends the verbs that wait for a network; nil: a signal does
@@ -33,7 +35,8 @@ type Program struct {
 
 // Run does what the arguments say, for the real world, and returns the exit code.
 func Run(args []string, out, err io.Writer) int {
-	p := Program{Language: words.English, Sources: logbook.System(), Home: logbook.Home, In: os.Stdin, Screen: isScreen(out), Out: out, Err: err}
+	p := Program{Language: words.English, Sources: logbook.System(), Home: logbook.Home, Vault: places.SystemVault(), In: os.Stdin,
+		Screen: isScreen(out), Out: out, Err: err}
 	return p.Run(args)
 }
 

@@ -54,7 +54,7 @@ func (p Program) withPlaces(work func(*places.Places, *logbook.Shelf) error) err
 			return err
 		}
 		ps := places.Open(dir, p.Sources.Now)
-		ps.Wait = p.Wait
+		ps.Wait, ps.Vault = p.Wait, p.Vault
 		return work(ps, s)
 	})
 }
@@ -119,21 +119,34 @@ func (p Program) letIn(ctx context.Context, ps *places.Places, shelf *logbook.Sh
 	if f.user == "" && password == "" && pin == nil {
 		return address, nil
 	}
-	return address, ps.Trust(address, f.user, password, pin)
+	kept, err := ps.Trust(address, f.user, password, pin)
+	if err == nil {
+		p.sayKept(kept, f.json)
+	}
+	return address, err
+}
+
+// sayKept says where a password went. Output for another program holds nothing else.
+func (p Program) sayKept(kept places.Kept, json bool) {
+	if kept != places.KeptNowhere && !json {
+		p.say("places.kept." + string(kept))
+	}
 }
 
 // accept pairs this device with the one that showed the invitation.
 func (p Program) accept(ctx context.Context, ps *places.Places, shelf *logbook.Shelf, text string) (string, error) {
-	if _, err := serve.ParseInvitation(text); err != nil {
+	i, err := serve.ParseInvitation(text)
+	if err != nil {
 		return "", err
 	}
-	address, err := ps.Accept(ctx, shelf.Device(), text)
+	address, kept, err := ps.Accept(ctx, shelf.Device(), i)
 	if errors.Is(err, store.ErrWrite) {
 		return "", err
 	}
 	if err != nil {
 		return "", askError(err.Error())
 	}
+	p.sayKept(kept, false)
 	p.say("cli.sync.accepted", address)
 	return address, nil
 }

@@ -10,6 +10,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	gosync "sync"
 	"time"
 
 	"github.com/gofrs/flock"
@@ -31,11 +32,16 @@ type Places struct {
 	now func() time.Time
 	// Wait waits before a server is asked again; nil: for real.
 	Wait func(ctx context.Context, d time.Duration) error
+	// Vault keeps passwords; nil: a file that only the user can read does.
+	Vault Vault
+
+	mu gosync.Mutex // held while the list or the secrets are changed
 }
 
 // Place is one place that this device has synced with.
 type Place struct {
 	Address string    `json:"address"` // path of a folder, or address of a server
+	Auto    bool      `json:"auto"`    // the window syncs with it by itself: at its start and after readings
 	Last    time.Time `json:"last"`    // end of the last pass that reached it; zero: none yet
 	OK      bool      `json:"ok"`      // that pass left every build the same here and there
 	Fault   string    `json:"fault"`   // what did not work the last time; empty when all did
@@ -171,58 +177,17 @@ func (p *Places) note(name string, m *buildsync.Memory, r buildsync.Report, fail
 	if own, err := filepath.Abs(p.served()); err == nil && own == name {
 		return nil
 	}
-	all, err := p.List()
-	if err != nil {
-		return err
-	}
-	i := slices.IndexFunc(all, func(x Place) bool { return x.Address == name })
-	if i < 0 {
-		i = len(all)
-		all = append(all, Place{Address: name})
-	}
-	x := &all[i]
-	x.OK, x.Fault = failed == nil && r.OK(), ""
-	switch {
-	case failed != nil:
-		x.Fault = failed.Error()
-	case !r.OK():
-		x.Fault = r.Faults[0].Line
-	}
-	if failed == nil {
-		x.Last = p.now().UTC()
-	}
-	return save(p.listPath(), placesFile{placesFormat, all})
-}
-
-// Forget takes a place off the list, with what is remembered of it and what lets us in. What lies
-// there is not touched.
-func (p *Places) Forget(address string) error {
-	if u, err := place.Address(address); err == nil {
-		address = u.String()
-	} else if path, err := filepath.Abs(address); err == nil {
-		address = path
-	}
-	all, err := p.List()
-	if err != nil {
-		return err
-	}
-	kept := slices.DeleteFunc(slices.Clone(all), func(x Place) bool { return x.Address == address })
-	secrets, err := p.secrets()
-	if err != nil {
-		return err
-	}
-	left := slices.DeleteFunc(slices.Clone(secrets.Servers), func(s secret) bool { return s.Address == address })
-	if len(kept) == len(all) && len(left) == len(secrets.Servers) {
-		return fmt.Errorf("%s is none of this device's places", address)
-	}
-	if len(left) < len(secrets.Servers) {
-		secrets.Servers = left
-		if err := save(p.secretsPath(), secrets); err != nil {
-			return err
+	_, err = p.change(name, true, func(x *Place) {
+		x.OK, x.Fault = failed == nil && r.OK(), ""
+		switch {
+		case failed != nil:
+			x.Fault = failed.Error()
+		case !r.OK():
+			x.Fault = r.Faults[0].Line
 		}
-	}
-	if err := os.Remove(p.memoryPath(address)); err != nil && !errors.Is(err, os.ErrNotExist) {
-		return fmt.Errorf("places: %w: %w", store.ErrWrite, err)
-	}
-	return save(p.listPath(), placesFile{placesFormat, kept})
+		if failed == nil {
+			x.Last = p.now().UTC()
+		}
+	})
+	return err
 }

@@ -206,19 +206,17 @@ func (p *Places) Unpair(id measure.ID) error {
 	return paired{p}.Keep(left)
 }
 
-// Accept takes an invitation up and keeps what lets this device in. It returns the address to sync with.
-func (p *Places) Accept(ctx context.Context, device measure.ID, text string) (address string, err error) {
-	i, err := serve.ParseInvitation(text)
-	if err != nil {
-		return "", err
-	}
+// Accept takes an invitation up and keeps what lets this device in. It returns the address to sync
+// with, and where the password went.
+func (p *Places) Accept(ctx context.Context, device measure.ID, i serve.Invitation) (address string, kept Kept, err error) {
 	name, err := os.Hostname()
 	if err != nil {
 		name = ""
 	}
 	token, err := serve.Accept(ctx, i, device, name)
 	if err != nil {
-		return "", err
+		return "", KeptNowhere, err
 	}
-	return i.Address, p.Trust(i.Address, string(device), token, &i.Pin)
+	kept, err = p.Trust(i.Address, string(device), token, &i.Pin)
+	return i.Address, kept, err
 }

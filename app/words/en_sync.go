@@ -16,6 +16,9 @@ var enSync = table{
 	"cli.synced":         "{0} of {1} builds synced with {2}; files read: {3}, unchanged and not read: {4}, written: {5}",
 	"cli.forgotten":      "{0} is no longer one of this device's places; what lies there is as it was",
 
+	"places.kept.store": "the password is kept in this system's key store",
+	"places.kept.file":  "no key store of the system took the password: it is kept in secrets.json beside the builds, a file that only you can read",
+
 	"cli.sync.accepted": "paired; from now on use `yokebook sync {0}`",
 
 	"cli.serve.at":       "serving this device's builds at {0} until you press Ctrl-C",
@@ -41,7 +44,8 @@ files. It runs until you press Ctrl-C.`,
 any file-sync program) or the https:// address of a WebDAV folder. Files of builds are found by content, whatever they
 are called; only this device's own file of each build is written, and it is read back before a build counts as synced.
 Nothing is ever lost or overwritten, in whatever order files travel. A user name, password and fingerprint that are
-given once are kept in a file that only you can read. Exit code 1: a place failed, or a file needs a look.`,
+given once are kept, the password in the system's key store where one answers, else in a file that only you can read.
+Exit code 1: a place failed, or a file needs a look.`,
 
 	"help.flag.network":  "listen on every network that this machine is on",
 	"help.flag.listen":   "listen on this address, such as 192.168.1.20:8417",
