@@ -3,7 +3,7 @@ package measure
 import "slices"
 
 // The groups of points, in the order in which a person meets them: papers first, then parts on the
-// bench and the engine in its slings, then under the vehicle, then the questions at the end.
+// bench and the engine in its slings, then under the vehicle, then the questions at the end, then what a shaft builder asks.
 const (
 	GroupStated    Group = "stated"
 	GroupClutch    Group = "clutch stack"
@@ -20,13 +20,14 @@ const (
 	GroupSpring    Group = "leaf spring"
 	GroupLinks     Group = "links"
 	GroupFit       Group = "fit"
+	GroupOrder     Group = "order"
 )
 
 // Points is the one table of points. Within a state the route follows its order.
 var Points = slices.Concat(
 	statedPoints, clutchPoints, enginePoints, splinePoints, retentionPoints, massPoints,
 	linePoints, surveyPoints, heightPoints, shaftPoints, clearancePoints, endPoints,
-	springPoints, linkPoints, fitPoints,
+	springPoints, linkPoints, fitPoints, orderPoints,
 )
 
 // States in which the route stops at a point.

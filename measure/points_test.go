@@ -58,6 +58,10 @@ var fixedKeys = strings.Fields(`
 
 	fit.direction fit.starter fit.dowels fit.selector fit.speedo fit.handbrake
 	fit.exhaust fit.loop fit.brakehose fit.breather fit.bumpstop fit.ground
+
+	order.number order.name order.phone order.mail order.vehicle order.measured_by order.needed_by order.cross order.change
+	order.quantity order.work order.stood order.springs order.body order.stroke order.tolerance order.slip_end order.boot
+	order.grease order.nipples
 `)
 
 // times writes out part.dimension for every part and dimension.
@@ -75,6 +79,9 @@ func allFixedKeys() []string {
 	return slices.Concat(fixedKeys,
 		times("front_end rear_end front_mate rear_mate",
 			"pilot pilot_depth pilot_kind bolts bolt_size bolt_circle bolt_chord bolt_chord_2 cap_dia cap_span clip runout"),
+		times("front_end rear_end front_mate rear_mate",
+			"cap_dia_2 cap_span_2 ear_gap face_od face_thick hole_dia bolt_pitch bolt_length bolt_grade bolt_torque"),
+		times("front_mate rear_mate slip tube centre_bearing", "supply condition"),
 		times("input_shaft disc_hub output_shaft slip_yoke slip_male slip_female",
 			"splines major minor length over_pins pin_dia flank hardness"))
 }

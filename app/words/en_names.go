@@ -30,6 +30,7 @@ var enNames = table{
 	"group.retention":             "retention",
 	"group.mass and mounts":       "mass and mounts",
 	"group.fit":                   "fit, answered by a person",
+	"group.order":                 "order: what the shaft builder asks",
 
 	"word.up":   "up",
 	"word.down": "down",

@@ -28,7 +28,7 @@ var partOf = map[string]string{
 	"input_shaft": "bell", "disc_hub": "bell", "disc": "bell", "cover": "bell", "spigot": "bell", "ring_gear": "bell",
 	"starter": "bell",
 	"shaft":   "shaft", "tube": "shaft", "slip": "shaft", "slip_male": "shaft", "slip_female": "shaft", "obstacle": "shaft",
-	"joint": "shaft", "front_shaft": "front shaft",
+	"joint": "shaft", "order": "shaft", "front_shaft": "front shaft",
 	"slip_yoke": "front joint", "front_end": "front joint", "front_mate": "front joint", "front_flange": "front joint",
 	"rear_end": "rear joint", "rear_mate": "rear joint", "rear_flange": "rear joint", "rear_joint": "rear joint",
 	"centre_bearing": "centre",
