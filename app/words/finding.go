@@ -103,7 +103,9 @@ func (l *Language) value(f checks.Finding) (value, interval string) {
 	case !(doubt > 0):
 		return l.said(f, 0), ""
 	case math.Abs(up-down) <= lopsided*doubt:
-		return l.said(f, doubt), "± " + l.bare(doubt, doubt) + l.unitAfter(f.Unit)
+		return l.said(f, doubt), "± " + l.inUnits(f.Unit, func(unit string, size float64) string {
+			return l.bare(doubt/size, doubt/size) + l.unitAfter(unit)
+		})
 	}
 	return l.said(f, (*f.High-*f.Low)/2), l.Say("finding.around", l.Between(*f.Low, *f.High, f.Unit))
 }

@@ -117,6 +117,9 @@ func (l *Language) put(arg any, kind string) string {
 		if kind == "percent" {
 			return l.percent(a)
 		}
+		if _, _, ok := l.otherUnit(kind); ok {
+			return l.Number(a, kind, 0)
+		}
 		return l.number(short(a), kind)
 	case *float64:
 		if a == nil {

@@ -18,6 +18,7 @@ type Language struct {
 	Name  string // in the language itself
 	Comma bool   // numbers are written with a decimal comma
 
+	units     Units
 	sentences map[string]string
 	double    []string // keys that stood in two tables; a test demands that there are none
 	native    bool     // questions and places of points come from the table of points

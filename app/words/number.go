@@ -11,7 +11,12 @@ import (
 // Number writes a value with its unit, cut to its doubt: no more digits than the doubt vouches
 // for. doubt is in the same unit; 0 or below means not known, and three significant digits are shown.
 func (l *Language) Number(value float64, unit string, doubt float64) string {
-	return l.bare(value, doubt) + l.unitAfter(unit)
+	return l.inUnits(unit, func(unit string, size float64) string {
+		if size != 1 && !(doubt > 0) {
+			return l.bare(value/size, shown(value)/size) + l.unitAfter(unit)
+		}
+		return l.bare(value/size, doubt/size) + l.unitAfter(unit)
+	})
 }
 
 // WithDoubt writes "3.48 ± 0.08°", both cut to the same place. Without a doubt it is Number.
@@ -19,13 +24,17 @@ func (l *Language) WithDoubt(value float64, unit string, doubt float64) string {
 	if !(doubt > 0) || math.IsInf(doubt, 0) {
 		return l.Number(value, unit, 0)
 	}
-	return l.bare(value, doubt) + " ± " + l.bare(doubt, doubt) + l.unitAfter(unit)
+	return l.inUnits(unit, func(unit string, size float64) string {
+		return l.bare(value/size, doubt/size) + " ± " + l.bare(doubt/size, doubt/size) + l.unitAfter(unit)
+	})
 }
 
 // Between writes "3.40 … 3.55°", cut to the width of the range.
 func (l *Language) Between(low, high float64, unit string) string {
 	doubt := (high - low) / 2
-	return l.bare(low, doubt) + " … " + l.bare(high, doubt) + l.unitAfter(unit)
+	return l.inUnits(unit, func(unit string, size float64) string {
+		return l.bare(low/size, doubt/size) + " … " + l.bare(high/size, doubt/size) + l.unitAfter(unit)
+	})
 }
 
 // bare writes the digits alone.
