@@ -201,10 +201,15 @@ func (e *engine) widening(mm float64) float64 {
 	return math.Atan(mm/e.lengthForWidening()) * 180 / math.Pi
 }
 
-// lengthForWidening is the length over which a change of height turns the shaft, mm.
+// lengthForWidening is the length of the shaft that a change of height turns, mm: of two shafts to a
+// pinion in front it is the front one.
 func (e *engine) lengthForWidening() float64 {
+	point := "shaft.length"
+	if !e.swings() {
+		point = "front_shaft.length"
+	}
 	for _, r := range e.readings {
-		if r.Point == "shaft.length" {
+		if r.Point == point {
 			if v, ok := r.Number(); ok && v > 0 {
 				return v
 			}

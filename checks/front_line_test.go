@@ -70,3 +70,42 @@ func TestRoomBesideTheMovingFrontShaft(t *testing.T) {
 		t.Errorf("%v, missing %v; want 40", f.Value, f.Missing)
 	}
 }
+
+// The front shaft is the one that the axle turns and draws out: 45 mm drawn out hanging, 30 at ride
+// height, so it is 815 mm long there, and the other shaft stays as it was read.
+func TestTheFrontShaftIsTheOneThatMoves(t *testing.T) {
+	s := frontLine(t)
+	s.spline(100, 30, 35)
+	for _, part := range [][2]string{{"pinion", "-1"}, {"front_shaft", "-9"}, {"shaft", "-3"}, {"gearbox", "-3"}} {
+		s.read(part[0]+".slope", part[1], measure.Hanging, with("exact"))
+	}
+	s.mm(measure.Hanging, map[string]float64{"slip.exposed": 45})
+	for _, st := range checks.Look(s.b, nil).Stances() {
+		if st.State != measure.Hanging {
+			continue
+		}
+		if st.FrontMM == nil || math.Abs(*st.FrontMM-815) > 1e-9 || st.ShaftMM == nil || *st.ShaftMM != 700 {
+			t.Errorf("hanging: front shaft %v, shaft %v; want 815 and 700", st.FrontMM, st.ShaftMM)
+		}
+		return
+	}
+	t.Error("no line hanging")
+}
+
+// A slope read 12 mm off the state's height is widened over the shaft that turns, the front one of
+// 800 mm: atan(12/800) = 0.859°, worked apart from this code.
+func TestAChangeOfHeightTurnsTheFrontShaft(t *testing.T) {
+	s := frontLine(t)
+	s.carry("front_shaft.slope", "512")
+	for _, f := range s.run() {
+		for _, n := range f.Notes {
+			if n.Key == checks.MsgHeightWidened {
+				if wide := n.Args[2].(float64); math.Abs(wide/n.Args[1].(float64)-0.859/12) > 1e-4 {
+					t.Errorf("%v: want 0.0716° for each mm", n.Args)
+				}
+				return
+			}
+		}
+	}
+	t.Error("no height was widened")
+}

@@ -40,8 +40,8 @@ type Stance struct {
 	Parts     []StancePart  // front to rear
 	AnglesDeg []float64     // of the joints, front to rear; NaN where a side is not known
 	Residual  float64       // deg; NaN until every part is known
-	ShaftMM   *float64      // between the joint centres of the moving shaft; nil: nobody read a length
-	FrontMM   *float64      // of a two-piece line's front shaft, likewise
+	ShaftMM   *float64      // between the joint centres of the part named shaft; nil: nobody read a length
+	FrontMM   *float64      // of a two-piece line's front shaft, likewise; with a pinion in front it is the one that moves
 	OutMM     float64       // slip in the gearbox: how far the joint stands out against where lengths count from
 	Predicted bool          // not read in this state or at this height
 }
@@ -94,14 +94,16 @@ func (s *Sight) stance(ln *line) Stance {
 		st.HeightMM = &at
 		if ln.complete() {
 			if to, ok := s.At(at); ok {
-				st.ShaftMM, st.OutMM = to.ShaftMM, to.OutMM
+				st.ShaftMM, st.FrontMM, st.OutMM = to.ShaftMM, to.FrontMM, to.OutMM
 			}
 		}
 	}
 	if st.ShaftMM == nil {
 		s.measureShaft(&st, ln.state)
 	}
-	s.measureFront(&st)
+	if st.FrontMM == nil {
+		s.measureFront(&st)
+	}
 	s.joints(&st, ln)
 	return st
 }
@@ -199,8 +201,8 @@ func (s *Sight) At(heightMM float64) (Stance, bool) {
 	if st.Predicted {
 		s.widthsAt(&st, heightMM)
 	}
-	s.slideAt(&st, heightMM)
 	s.measureFront(&st)
+	s.slideAt(&st, heightMM)
 	s.joints(&st, ln)
 	return st, finite(st.Residual)
 }
@@ -279,6 +281,10 @@ func level(at float64, x, y []float64) float64 {
 func (s *Sight) slideAt(st *Stance, heightMM float64) {
 	st.ShaftMM = nil
 	s.measureShaft(st, measure.RideKerb)
+	if !s.e.swings() && s.e.build.Layout.Slip == "shaft" {
+		s.slideFront(st, heightMM)
+		return
+	}
 	m := s.e.slideModel(heightMM, heightMM)
 	if m == nil || st.ShaftMM == nil {
 		return
@@ -299,6 +305,27 @@ func (s *Sight) slideAt(st *Stance, heightMM float64) {
 		return
 	}
 	st.ShaftMM = &slide
+}
+
+// slideFront moves the front shaft of a line whose pinion is in front: by how much further its slip is
+// drawn out than at the height that its length was read at. Where that is not known it stays as read.
+func (s *Sight) slideFront(st *Stance, heightMM float64) {
+	m, _ := s.e.drawnSlide()
+	if m == nil || m.lengths || st.FrontMM == nil || !m.covers(heightMM) || !m.set(bestOf(m.args)) {
+		return
+	}
+	for _, r := range slices.Backward(s.e.readings) {
+		h := s.e.heightOf(r.State())
+		if r.Point != "front_shaft.length" || h == nil {
+			continue
+		}
+		now, then := &stand{}, &stand{}
+		if m.at(heightMM, now) && m.at(h.best, then) && finite(now.slide) && finite(then.slide) {
+			long := *st.FrontMM + now.slide - then.slide
+			st.FrontMM = &long
+		}
+		return
+	}
 }
 
 // lengthsRead lists the heights at which the shaft's length was read, rising, and what a model of the

@@ -53,6 +53,11 @@ func (e *engine) sweepLines(out *SweepResult, m *model) {
 	}, append(slices.Clone(m.args), phases...))
 	for i := range out.Rows {
 		at := spans[i*each : (i+1)*each]
+		for _, s := range at {
+			if s != nil { // neither an angle nor what it does to the speed is ever less than 0
+				s.Low = math.Max(s.Low, 0)
+			}
+		}
 		out.Rows[i].Angles = at[:joints:joints]
 		out.Rows[i].Residual, out.Rows[i].Ripple = at[joints], at[joints+1]
 	}

@@ -42,6 +42,27 @@ func TestSweepOfALeafSprungAxle(t *testing.T) {
 	}
 }
 
+// No joint angle is less than 0, however small and doubtful it is.
+func TestSweepBandsOfAnglesEndAtZero(t *testing.T) {
+	s := onLeaves(t, measure.NewLayout())
+	s.wholeTravel()
+	for i := range s.b.Readings {
+		s.b.Readings[i].Instrument = ""
+	}
+	touched := false
+	for _, row := range checks.Sweep(s.b).Rows {
+		for _, a := range append(row.Angles, row.Residual, row.Ripple) {
+			if a.Low < 0 {
+				t.Errorf("at %+g: %+v", row.TravelMM, *a)
+			}
+			touched = touched || a.Low == 0
+		}
+	}
+	if !touched {
+		t.Error("no band reaches down to 0: nothing was tried")
+	}
+}
+
 // By sensitivities the intervals are near to those that sampling gives at the heights of findings.
 func TestSweepIntervalsAreNearToSampledOnes(t *testing.T) {
 	s := onLeaves(t, measure.NewLayout())

@@ -128,12 +128,20 @@ func (s *Scene) drawnOut(st checks.Stance) (float64, bool) {
 			if s.build.Layout.Slip == "gearbox" {
 				return n.Value + st.OutMM - from.OutMM, true
 			}
-			if st.ShaftMM != nil && from.ShaftMM != nil {
-				return n.Value + *st.ShaftMM - *from.ShaftMM, true
+			if now, then := s.sliding(st), s.sliding(from); now != nil && then != nil {
+				return n.Value + *now - *then, true
 			}
 		}
 	}
 	return 0, false
+}
+
+// sliding is the length of the shaft that slides: the one at the axle.
+func (s *Scene) sliding(st checks.Stance) *float64 {
+	if s.build.Layout.Shafts == 2 && s.build.Layout.PinionInFront() {
+		return st.FrontMM
+	}
+	return st.ShaftMM
 }
 
 // finding is that of a check for a subject in a state; nil where there is none with a value.
