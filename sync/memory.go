@@ -56,6 +56,13 @@ func ParseMemory(data []byte) *Memory {
 	return m
 }
 
+// Last is how a build stood when a pass last left both sides alike, and whether it still is the same on
+// this device; false, false when nothing is remembered of it.
+func (m *Memory) Last(h Held) (last Row, known, same bool) {
+	r, known := m.Builds[h.ID]
+	return r.Row, known, known && h.Stamp != "" && r.Stamp == h.Stamp
+}
+
 // Bytes is the memory as a file.
 func (m *Memory) Bytes() ([]byte, error) {
 	m.Format = memoryFormat

@@ -1,6 +1,7 @@
 package logbook
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 
@@ -84,11 +85,14 @@ func (b *Book) Close() error {
 	return b.keeper.Close()
 }
 
+// errClosed is returned for work on a book that was closed.
+var errClosed = errors.New("is closed; open it again")
+
 // commit keeps records, shows the build that they make and tells what changed. Nothing in memory
 // changes when they could not be kept.
 func (b *Book) commit(next *measure.Build, add ...store.Record) (Change, error) {
 	if b.closed {
-		return Change{}, fmt.Errorf("build %s is closed; open it again", b.build.ID)
+		return Change{}, fmt.Errorf("build %s %w", b.build.ID, errClosed)
 	}
 	kept, err := b.keeper.keep(next, add)
 	if err != nil {

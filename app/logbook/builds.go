@@ -59,16 +59,35 @@ func (b builds) Read(id measure.ID) (*measure.Build, string, error) {
 }
 
 // Take merges a build into the shelf. One that is open in another program is refused with
-// store.ErrHeld, which names the program.
+// store.ErrHeld, which names the program; one that is opened or closed here meanwhile is waited for.
 func (b builds) Take(other *measure.Build) (build *measure.Build, stamp string, err error) {
-	if book := b.shelf.opened(other.ID); book != nil {
-		b.through(func() {
-			if _, _, err = book.Merge(other); err == nil {
-				err = book.Secure()
-			}
-			build, stamp = book.Build(), b.stamp(other.ID)
-		})
-		return build, stamp, err
+	for {
+		book := b.shelf.opened(other.ID)
+		if book == nil {
+			build, stamp, err = b.takeClosed(other)
+		} else {
+			b.through(func() {
+				if _, _, err = book.Merge(other); err == nil {
+					err = book.Secure()
+				}
+				build, stamp = book.Build(), b.stamp(other.ID)
+			})
+		}
+		if !errors.Is(err, errOpened) && !errors.Is(err, errClosed) {
+			return build, stamp, err
+		}
+	}
+}
+
+// errOpened: the build was opened here since it was looked for.
+var errOpened = errors.New("the build is open")
+
+// takeClosed is Take for a build that is not open here.
+func (b builds) takeClosed(other *measure.Build) (build *measure.Build, stamp string, err error) {
+	b.shelf.taking.Lock()
+	defer b.shelf.taking.Unlock()
+	if b.shelf.opened(other.ID) != nil {
+		return nil, "", errOpened
 	}
 	f, have, _, err := b.shelf.store.OpenBuild(other.ID)
 	if errors.Is(err, store.ErrNoBuild) {

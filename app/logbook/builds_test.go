@@ -104,3 +104,54 @@ func TestBuildOpenElsewhereGoesOutAndComesInLater(t *testing.T) {
 		t.Errorf("once it is closed: %+v", r)
 	}
 }
+
+// What a pass beside the window takes in never meets a build half opened or half closed: neither the
+// person who opens it nor the pass is refused.
+func TestTakingInNeverMeetsABuildHalfOpened(t *testing.T) {
+	s, book := newShelfBook(t)
+	keep(t, book, slope(t, "gearbox.slope", "2"))
+	id := book.ID()
+	theirs := book.Build()
+	closeBook(t, book)
+	calls, ended := make(chan func()), make(chan error)
+	through := func(work func()) {
+		done := make(chan struct{})
+		calls <- func() { work(); close(done) }
+		<-done
+	}
+	go func() {
+		for range 60 {
+			if _, _, err := s.Builds(through).Take(theirs); err != nil {
+				ended <- err
+				return
+			}
+		}
+		ended <- nil
+	}()
+	for opened := 0; ; {
+		select {
+		case f := <-calls:
+			f()
+		case err := <-ended:
+			if err != nil {
+				t.Errorf("the pass: %v", err)
+			}
+			if opened == 0 {
+				t.Error("nobody opened the build meanwhile: this proves nothing")
+			}
+			return
+		default:
+			b, err := s.Open(id)
+			if err != nil {
+				t.Fatalf("the person: %v", err)
+			}
+			opened++
+			select { // now and then while it is open
+			case f := <-calls:
+				f()
+			default:
+			}
+			closeBook(t, b)
+		}
+	}
+}

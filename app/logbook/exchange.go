@@ -23,6 +23,8 @@ func (s *Shelf) Import(data []byte) (measure.ID, merge.Report, error) {
 	}
 	book, err := s.Open(b.ID)
 	if errors.Is(err, store.ErrNoBuild) {
+		s.taking.Lock()
+		defer s.taking.Unlock()
 		return s.importNew(b)
 	}
 	if err != nil {

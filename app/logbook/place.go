@@ -17,6 +17,7 @@ type Place struct {
 	Open   bool       `json:"open"`  // it is still open
 	Point  string     `json:"point"` // the stop
 	State  string     `json:"state"` // of the stop, as measure.State writes it
+	Tag    string     `json:"tag"`   // of the stop, where there are several obstacles
 	Typed  string     `json:"typed"` // half-typed, at the stop
 	Stands string     `json:"stands"`
 	Setup  int        `json:"setup"`
@@ -36,7 +37,18 @@ type Place struct {
 	Laid   map[string]Laying `json:"laid"`   // by tool
 	Warned []string          `json:"warned"` // cautions that were seen
 
+	Groups []string `json:"groups"` // groups beyond the shaft line that are on the route
+
+	Fresh *Fresh `json:"fresh"` // a build that was being started; nil: none
+
 	Visits []string `json:"visits"` // pages that lie over it, the lowest first
+}
+
+// Fresh is a build that is being started: its half-written title and what was answered so far.
+type Fresh struct {
+	Title   string   `json:"title"`
+	Named   bool     `json:"named"` // the title is settled
+	Answers []string `json:"answers"`
 }
 
 // Laying is how a tool lay when it was said last, in a setup.
@@ -48,35 +60,52 @@ type Laying struct {
 const placeFormat = "yokebook-place/1"
 
 type placeFile struct {
-	Format string `json:"format"`
-	Place  Place  `json:"place"`
+	Format  string  `json:"format"`
+	Place   Place   `json:"place"`
+	Earlier []Place `json:"earlier"` // of builds that were worked on before, the newest first, one each
 }
+
+// mostPlaces is how many builds' places are remembered.
+const mostPlaces = 40
 
 func (s *Shelf) placePath() string { return filepath.Join(s.store.Dir(), "place.json") }
 
 // Place returns the place that was saved last; the zero Place where there is none that can be read.
-func (s *Shelf) Place() Place {
+func (s *Shelf) Place() Place { return s.readPlaces().Place }
+
+// PlaceOf returns the place that was saved last of one build; false where there is none.
+func (s *Shelf) PlaceOf(build measure.ID) (Place, bool) {
+	f := s.readPlaces()
+	for _, p := range append([]Place{f.Place}, f.Earlier...) {
+		if p.Build == build {
+			return p, true
+		}
+	}
+	return Place{}, false
+}
+
+func (s *Shelf) readPlaces() placeFile {
 	data, err := os.ReadFile(s.placePath())
 	if err != nil {
-		return Place{}
+		return placeFile{}
 	}
 	var f placeFile
 	if json.Unmarshal(data, &f) != nil || f.Format != placeFormat {
-		return Place{}
+		return placeFile{}
 	}
-	return f.Place
+	return f
 }
 
 // SavePlace saves the place in the shelf's folder, so that a program that is killed leaves either the
 // earlier one or this one. It is called for every digit and so does not wait for the disk: after a
 // power failure there may be none, which costs a person a digit and no reading.
 func (s *Shelf) SavePlace(p Place) error {
-	data, err := json.Marshal(placeFile{placeFormat, p})
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	data, err := json.Marshal(placeFile{placeFormat, p, s.earlier(p.Build)})
 	if err != nil {
 		return fmt.Errorf("place: %w", err)
 	}
-	s.mu.Lock()
-	defer s.mu.Unlock()
 	if bytes.Equal(data, s.place) {
 		return nil
 	}
@@ -89,4 +118,17 @@ func (s *Shelf) SavePlace(p Place) error {
 	}
 	s.place = data
 	return nil
+}
+
+// earlier are the places of all builds but one, the newest first.
+func (s *Shelf) earlier(than measure.ID) []Place {
+	f := s.readPlaces()
+	var out []Place
+	for _, p := range append([]Place{f.Place}, f.Earlier...) {
+		if p.Build != than && p.Build != "" && len(out) < mostPlaces {
+			p.Open, p.Fresh, p.Visits = false, nil, nil
+			out = append(out, p)
+		}
+	}
+	return out
 }

@@ -14,6 +14,10 @@ type Shelf struct {
 	src   Sources
 	store *store.Store
 
+	// taking is held while a build is opened or closed, and while records from elsewhere go into one
+	// that is not open: what a pass beside the window takes in never meets a build half opened.
+	taking sync.Mutex
+
 	mu    sync.Mutex // guards what follows
 	open  map[measure.ID]*Book
 	place []byte // as saved last
@@ -71,6 +75,8 @@ func (s *Shelf) New(title string, layout measure.Layout) (*Book, error) {
 // Open opens a build for work. One holder has a build at a time: a second is refused with a line
 // that names the first.
 func (s *Shelf) Open(id measure.ID) (*Book, error) {
+	s.taking.Lock()
+	defer s.taking.Unlock()
 	f, b, report, err := s.store.OpenBuild(id)
 	if err != nil {
 		return nil, err

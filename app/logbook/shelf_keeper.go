@@ -57,6 +57,8 @@ func (k *shelved) secure() error {
 
 // Close writes the second copy and closes the build in any case.
 func (k *shelved) Close() error {
+	k.shelf.taking.Lock()
+	defer k.shelf.taking.Unlock()
 	k.shelf.mu.Lock()
 	delete(k.shelf.open, k.build.ID)
 	k.shelf.mu.Unlock()

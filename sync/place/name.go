@@ -37,7 +37,10 @@ func IsOurs(name string) bool {
 
 // TempName is the name that a file has until it is whole. It does not end in ".part", which some
 // servers refuse (from memory).
-func TempName(name string) string { return "." + name + ".tmp" }
+func TempName(name string) string {
+	base := strings.LastIndexByte(name, '/') + 1
+	return name[:base] + "." + name[base:] + ".tmp"
+}
 
 // unfinished are the ends of names that other programs give to files that are still arriving.
 var unfinished = []string{".tmp", ".part", ".partial", ".filepart", ".crdownload", ".icloud", ".download"}
