@@ -21,6 +21,7 @@ func english() *Language {
 		enStore,
 		enSync,
 		enScreen,
+		enSettle,
 		enDraw,
 		enRemedy,
 	)

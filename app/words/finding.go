@@ -41,6 +41,18 @@ func (l *Language) Finding(f checks.Finding) FindingText {
 	return t
 }
 
+// Brief puts a finding into one line: verdict, value with its doubt, limit.
+func (l *Language) Brief(f checks.Finding) string {
+	value, interval := l.value(f)
+	line := l.VerdictOf(f)
+	for _, more := range []string{strings.TrimSpace(value + " " + interval), l.limit(f.Limit)} {
+		if more != "" {
+			line += " · " + more
+		}
+	}
+	return line
+}
+
 // Title says what a finding is about: check, subject, state.
 func (l *Language) Title(f checks.Finding) string {
 	name := l.Check(f.Check, f.Subject)
@@ -104,7 +116,7 @@ func (l *Language) value(f checks.Finding) (value, interval string) {
 		return l.said(f, 0), ""
 	case math.Abs(up-down) <= lopsided*doubt:
 		return l.said(f, doubt), "± " + l.inUnits(f.Unit, func(unit string, size float64) string {
-			return l.bare(doubt/size, doubt/size) + l.unitAfter(unit)
+			return l.digits(doubt/size, doubt/size, unit) + l.unitAfter(unit)
 		})
 	}
 	return l.said(f, (*f.High-*f.Low)/2), l.Say("finding.around", l.Between(*f.Low, *f.High, f.Unit))

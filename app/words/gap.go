@@ -112,6 +112,9 @@ func (l *Language) put(arg any, kind string) string {
 	case string:
 		return l.word(kind, Plain(a))
 	case int:
+		if _, _, ok := l.otherUnit(kind); ok {
+			return l.Number(float64(a), kind, 0)
+		}
 		return l.number(strconv.Itoa(a), kind)
 	case float64:
 		if kind == "percent" {

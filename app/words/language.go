@@ -19,6 +19,7 @@ type Language struct {
 	Comma bool   // numbers are written with a decimal comma
 
 	units     Units
+	chosen    Chosen
 	sentences map[string]string
 	double    []string // keys that stood in two tables; a test demands that there are none
 	native    bool     // questions and places of points come from the table of points

@@ -13,9 +13,9 @@ import (
 func (l *Language) Number(value float64, unit string, doubt float64) string {
 	return l.inUnits(unit, func(unit string, size float64) string {
 		if size != 1 && !(doubt > 0) {
-			return l.bare(value/size, shown(value)/size) + l.unitAfter(unit)
+			return l.digits(value/size, shown(value)/size, unit) + l.unitAfter(unit)
 		}
-		return l.bare(value/size, doubt/size) + l.unitAfter(unit)
+		return l.digits(value/size, doubt/size, unit) + l.unitAfter(unit)
 	})
 }
 
@@ -25,7 +25,7 @@ func (l *Language) WithDoubt(value float64, unit string, doubt float64) string {
 		return l.Number(value, unit, 0)
 	}
 	return l.inUnits(unit, func(unit string, size float64) string {
-		return l.bare(value/size, doubt/size) + " ± " + l.bare(doubt/size, doubt/size) + l.unitAfter(unit)
+		return l.digits(value/size, doubt/size, unit) + " ± " + l.digits(doubt/size, doubt/size, unit) + l.unitAfter(unit)
 	})
 }
 
@@ -33,7 +33,7 @@ func (l *Language) WithDoubt(value float64, unit string, doubt float64) string {
 func (l *Language) Between(low, high float64, unit string) string {
 	doubt := (high - low) / 2
 	return l.inUnits(unit, func(unit string, size float64) string {
-		return l.bare(low/size, doubt/size) + " … " + l.bare(high/size, doubt/size) + l.unitAfter(unit)
+		return l.digits(low/size, doubt/size, unit) + " … " + l.digits(high/size, doubt/size, unit) + l.unitAfter(unit)
 	})
 }
 
@@ -132,8 +132,12 @@ func (l *Language) percent(share float64) string {
 	return strconv.FormatFloat(math.Round(share*100), 'f', 0, 64) + " %"
 }
 
-// Entered writes a reading as it was entered, with its unit: "2°30'", "2.40°".
+// Entered writes a reading as it was entered, with its unit: "2°30'", "2.40°". Where another unit is
+// chosen, that stands before it.
 func (l *Language) Entered(r measure.Reading) string {
+	if text, ok := l.inChosen(r); ok {
+		return text
+	}
 	if r.Entered != "" {
 		return r.Entered
 	}

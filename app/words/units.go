@@ -67,7 +67,7 @@ func metricOf(unit string) (string, float64, bool) {
 // otherUnit is what a number in a unit is written in too; false where it stays as it is.
 func (l *Language) otherUnit(unit string) (other string, size float64, ok bool) {
 	if l.units != Imperial && l.units != BothWays {
-		return "", 0, false
+		return l.chosen.instead(unit)
 	}
 	to, ok := imperial[unit]
 	return to.unit, to.size, ok
@@ -80,7 +80,7 @@ func (l *Language) inUnits(unit string, write func(unit string, size float64) st
 	switch {
 	case !ok:
 		return write(unit, 1)
-	case l.units == Imperial:
+	case l.units != BothWays:
 		return write(other, size)
 	}
 	return l.Say("units.both", write(unit, 1), write(other, size))
