@@ -36,6 +36,7 @@ var enSettle = table{
 	"settings.mass.lb":          "pounds",
 	"settings.torque.N·m":       "newton metres",
 	"settings.torque.lbf·ft":    "pound-force feet",
+	"settings.language.system":  "as the device has it",
 	"settings.decimal.language": "as the language has it",
 	"settings.decimal.point":    "point: 2.5",
 	"settings.decimal.comma":    "comma: 2,5",
