@@ -33,6 +33,7 @@ type Reading struct {
 	Lay        string // "", "along" the part or on its "face", 90° off
 	Tag        string // tells several readings of one point apart, such as two obstacles
 	Note       string
+	By         string // who, where that says more than the device: "builder"
 	At         string // RFC 3339, as the device said; shown, never used for order
 	Device     ID
 	Replaces   ID

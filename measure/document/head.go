@@ -43,7 +43,7 @@ func headOf(n *node) (measure.Head, error) {
 		m.fault("value", "is missing; add it")
 	} else {
 		h.Value = v.canonical()
-		m.taken["value"] = true
+		m.take("value")
 	}
 	clock := m.required("clock")
 	h.Clock = m.clock(clock)

@@ -11,7 +11,7 @@ import (
 // nobody took is left for rest.
 type members struct {
 	object *node
-	taken  map[string]bool
+	taken  []bool // by place in the object; nil: none is
 	err    error
 }
 
@@ -20,7 +20,7 @@ func open(n *node) (*members, error) {
 	if n.kind != objectKind {
 		return nil, fmt.Errorf("is %s; write an object in { }", n.what())
 	}
-	return &members{object: n, taken: map[string]bool{}}, nil
+	return &members{object: n, taken: make([]bool, len(n.members))}, nil
 }
 
 func (m *members) fault(key, format string, args ...any) {
@@ -31,23 +31,23 @@ func (m *members) fault(key, format string, args ...any) {
 
 // optional finds a member; null and "" count as absent and stay for rest.
 func (m *members) optional(key string) *node {
-	n := m.object.get(key)
-	if n == nil || n.empty() {
+	i := m.object.find(key)
+	if i < 0 || m.object.members[i].value.empty() {
 		return nil
 	}
-	m.taken[key] = true
-	return n
+	m.taken[i] = true
+	return m.object.members[i].value
 }
 
 // required finds a member that must be there, even if it is "".
 func (m *members) required(key string) *node {
-	n := m.object.get(key)
-	if n == nil || n.null() {
+	i := m.object.find(key)
+	if i < 0 || m.object.members[i].value.null() {
 		m.fault(key, "is missing; add it")
 		return nil
 	}
-	m.taken[key] = true
-	return n
+	m.taken[i] = true
+	return m.object.members[i].value
 }
 
 func (m *members) textOf(key string, n *node) string {
@@ -112,8 +112,8 @@ func (m *members) whole(key string, n *node) int64 {
 // rest returns what was not taken, as canonical JSON; nil when nothing is left.
 func (m *members) rest() measure.Fields {
 	var f measure.Fields
-	for _, x := range m.object.members {
-		if m.taken[x.key] {
+	for i, x := range m.object.members {
+		if m.taken != nil && m.taken[i] {
 			continue
 		}
 		if f == nil {
@@ -122,6 +122,13 @@ func (m *members) rest() measure.Fields {
 		f[x.key] = x.value.canonical()
 	}
 	return f
+}
+
+// take marks a member as known, whatever it holds.
+func (m *members) take(key string) {
+	if i := m.object.find(key); i >= 0 {
+		m.taken[i] = true
+	}
 }
 
 // inside keeps a fault found inside the member key.

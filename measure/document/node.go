@@ -1,6 +1,9 @@
 package document
 
-import "sort"
+import (
+	"slices"
+	"strings"
+)
 
 // kind tells JSON values apart.
 type kind byte
@@ -17,6 +20,7 @@ const (
 type node struct {
 	kind    kind
 	at      int      // byte at which it starts
+	size    int      // of an object or list: bytes that it took, about what its canonical form takes
 	text    string   // code points of a text, token of a number or word
 	members []member // of an object, sorted by key
 	items   []*node  // of a list
@@ -43,7 +47,10 @@ func (n *node) what() string {
 }
 
 func (n *node) sort() {
-	sort.SliceStable(n.members, func(i, j int) bool { return n.members[i].key < n.members[j].key })
+	byKey := func(a, b member) int { return strings.Compare(a.key, b.key) }
+	if !slices.IsSortedFunc(n.members, byKey) { // what we wrote ourselves is
+		slices.SortStableFunc(n.members, byKey)
+	}
 }
 
 // null reports the word null.
@@ -54,16 +61,24 @@ func (n *node) empty() bool { return n.null() || n.kind == textKind && n.text ==
 
 // get finds a member of an object.
 func (n *node) get(key string) *node {
-	i := sort.Search(len(n.members), func(i int) bool { return n.members[i].key >= key })
-	if i < len(n.members) && n.members[i].key == key {
+	if i := n.find(key); i >= 0 {
 		return n.members[i].value
 	}
 	return nil
 }
 
+// find returns the place of a member of an object; -1 where it has none of that key.
+func (n *node) find(key string) int {
+	i, found := slices.BinarySearchFunc(n.members, key, func(m member, key string) int { return strings.Compare(m.key, key) })
+	if !found {
+		return -1
+	}
+	return i
+}
+
 // without is a copy of an object that lacks one member.
 func (n *node) without(key string) *node {
-	out := &node{kind: n.kind, at: n.at}
+	out := &node{kind: n.kind, at: n.at, size: n.size, members: make([]member, 0, len(n.members))}
 	for _, m := range n.members {
 		if m.key != key {
 			out.members = append(out.members, m)
@@ -73,7 +88,7 @@ func (n *node) without(key string) *node {
 }
 
 // canonical returns the canonical bytes.
-func (n *node) canonical() []byte { return n.append(nil) }
+func (n *node) canonical() []byte { return n.append(make([]byte, 0, n.size)) }
 
 func (n *node) append(dst []byte) []byte {
 	switch n.kind {

@@ -2,31 +2,51 @@ package document
 
 import (
 	"encoding/json"
-	"sort"
+	"slices"
 	"strconv"
+	"strings"
 
 	"yokebook/measure"
 )
 
-// object collects members and writes them in order. Absent members are not written.
-type object []pair
-
-type pair struct {
-	key string
-	raw []byte
+// object collects members and writes them in order. Absent members are not written. The values stand
+// one behind the other in one buffer, because records are encoded by the hundred.
+type object struct {
+	pairs  []pair
+	values []byte
 }
 
-func (o *object) raw(key string, raw []byte) { *o = append(*o, pair{key, raw}) }
+// pair is a key and where its value stands in the buffer.
+type pair struct {
+	key      string
+	from, to int
+}
+
+// add puts a value under a key; write appends it to the buffer.
+func (o *object) add(key string, write func(dst []byte) []byte) {
+	if o.pairs == nil {
+		o.pairs, o.values = make([]pair, 0, 16), make([]byte, 0, 384)
+	}
+	from := len(o.values)
+	o.values = write(o.values)
+	o.pairs = append(o.pairs, pair{key, from, len(o.values)})
+}
+
+func (o *object) raw(key string, raw []byte) {
+	o.add(key, func(dst []byte) []byte { return append(dst, raw...) })
+}
 
 // text writes a text unless it is empty.
 func (o *object) text(key, text string) {
 	if text != "" {
-		o.raw(key, appendText(nil, text))
+		o.say(key, text)
 	}
 }
 
 // say writes a text even when it is empty.
-func (o *object) say(key, text string) { o.raw(key, appendText(nil, text)) }
+func (o *object) say(key, text string) {
+	o.add(key, func(dst []byte) []byte { return appendText(dst, text) })
+}
 
 func (o *object) id(key string, id measure.ID) { o.text(key, string(id)) }
 
@@ -38,7 +58,9 @@ func (o *object) whole(key string, n int64) {
 }
 
 // count writes a whole number even when it is 0.
-func (o *object) count(key string, n int64) { o.raw(key, strconv.AppendInt(nil, n, 10)) }
+func (o *object) count(key string, n int64) {
+	o.add(key, func(dst []byte) []byte { return strconv.AppendInt(dst, n, 10) })
+}
 
 // value writes a number token verbatim or a text, unless it is absent.
 func (o *object) value(key string, v measure.Value) {
@@ -46,7 +68,7 @@ func (o *object) value(key string, v measure.Value) {
 	case v.IsText():
 		o.say(key, v.Token())
 	case !v.IsZero():
-		o.raw(key, []byte(v.Token()))
+		o.add(key, func(dst []byte) []byte { return append(dst, v.Token()...) })
 	}
 }
 
@@ -60,7 +82,7 @@ func (o *object) fields(f measure.Fields) {
 }
 
 func (o *object) has(key string) bool {
-	for _, p := range *o {
+	for _, p := range o.pairs {
 		if p.key == key {
 			return true
 		}
@@ -68,22 +90,30 @@ func (o *object) has(key string) bool {
 	return false
 }
 
-func (o object) bytes() json.RawMessage {
-	sort.Slice(o, func(i, j int) bool { return o[i].key < o[j].key })
-	out := []byte{'{'}
-	for i, p := range o {
+func (o *object) bytes() json.RawMessage {
+	slices.SortFunc(o.pairs, func(a, b pair) int { return strings.Compare(a.key, b.key) })
+	size := len(o.values) + 2
+	for _, p := range o.pairs {
+		size += len(p.key) + 4
+	}
+	out := append(make([]byte, 0, size), '{')
+	for i, p := range o.pairs {
 		if i > 0 {
 			out = append(out, ',')
 		}
 		out = append(appendText(out, p.key), ':')
-		out = append(out, p.raw...)
+		out = append(out, o.values[p.from:p.to]...)
 	}
 	return append(out, '}')
 }
 
 // list writes raw values in the order given.
 func list(items []json.RawMessage) json.RawMessage {
-	out := []byte{'['}
+	size := len(items) + 2
+	for _, raw := range items {
+		size += len(raw)
+	}
+	out := append(make([]byte, 0, size), '[')
 	for i, raw := range items {
 		if i > 0 {
 			out = append(out, ',')

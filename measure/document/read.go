@@ -127,11 +127,11 @@ func buildOf(n *node, newer int) (*measure.Build, error) {
 		return nil, r.err
 	}
 	for _, key := range topKeys {
-		r.taken[key] = true
+		r.take(key)
 	}
 	b.Unknown = r.rest()
 	Arrange(b)
-	return b, b.Validate()
+	return b, b.ValidateFrame() // each record was looked at when it was read
 }
 
 func (r reader) layout() {
@@ -207,7 +207,7 @@ func records[T any](r reader, name string, of func(*node) (T, error), check func
 		r.fault(name, "is %s; write a list in [ ]", n.what())
 		return nil
 	}
-	var out []T
+	out := make([]T, 0, len(n.items))
 	for i, item := range n.items {
 		x, err := of(item)
 		if err == nil {

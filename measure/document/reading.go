@@ -1,7 +1,9 @@
 package document
 
 import (
+	"bytes"
 	"encoding/json"
+	"maps"
 
 	"yokebook/measure"
 )
@@ -9,26 +11,41 @@ import (
 // EncodeReading writes one reading as canonical JSON.
 func EncodeReading(r measure.Reading) json.RawMessage {
 	var o object
-	o.id("id", r.ID)
-	o.text("point", r.Point)
-	o.value("value", r.Value)
-	o.text("entered", r.Entered)
-	o.say("unit", string(r.Unit))
-	o.text("basis", string(r.Basis))
-	o.text("ride", string(r.Ride))
-	o.text("load", string(r.Load))
-	o.value("height", r.Height)
-	o.whole("setup", int64(r.Setup))
-	o.text("instrument", r.Instrument)
-	o.whole("way", int64(r.Way))
-	o.text("lay", r.Lay)
-	o.text("tag", r.Tag)
-	o.text("note", r.Note)
 	o.text("at", r.At)
+	o.text("basis", string(r.Basis))
+	o.text("by", r.By)
 	o.id("device", r.Device)
+	o.text("entered", r.Entered)
+	o.value("height", r.Height)
+	o.id("id", r.ID)
+	o.text("instrument", r.Instrument)
+	o.text("lay", r.Lay)
+	o.text("load", string(r.Load))
+	o.text("note", r.Note)
+	o.text("point", r.Point)
 	o.id("replaces", r.Replaces)
+	o.text("ride", string(r.Ride))
+	o.whole("setup", int64(r.Setup))
+	o.text("tag", r.Tag)
+	o.say("unit", string(r.Unit))
+	o.value("value", r.Value)
+	o.whole("way", int64(r.Way))
 	o.fields(r.Unknown)
 	return o.bytes()
+}
+
+// Same reports two readings with the same canonical bytes.
+func Same(a, b *measure.Reading) bool {
+	return alike(a, b) || bytes.Equal(EncodeReading(*a), EncodeReading(*b))
+}
+
+// alike reports readings that are the same member for member: the usual case, seen without encoding.
+func alike(a, b *measure.Reading) bool {
+	return a.ID == b.ID && a.Value == b.Value && a.At == b.At && a.Point == b.Point && a.Entered == b.Entered &&
+		a.Unit == b.Unit && a.Basis == b.Basis && a.Ride == b.Ride && a.Load == b.Load && a.Height == b.Height &&
+		a.Setup == b.Setup && a.Instrument == b.Instrument && a.Way == b.Way && a.Lay == b.Lay && a.Tag == b.Tag &&
+		a.Note == b.Note && a.By == b.By && a.Device == b.Device && a.Replaces == b.Replaces &&
+		maps.EqualFunc(a.Unknown, b.Unknown, func(a, b json.RawMessage) bool { return bytes.Equal(a, b) })
 }
 
 // DecodeReading reads what EncodeReading writes. It checks the form only; measure.Reading.Validate
@@ -56,6 +73,7 @@ func readingOf(n *node) (measure.Reading, error) {
 		Lay:        m.text("lay"),
 		Tag:        m.text("tag"),
 		Note:       m.text("note"),
+		By:         m.text("by"),
 		At:         m.text("at"),
 		Device:     m.id("device"),
 		Replaces:   m.id("replaces"),
@@ -68,7 +86,7 @@ func readingOf(n *node) (measure.Reading, error) {
 // unit reads a unit; an absent one counts as "", the unit of ratios and answers.
 func (m *members) unit() string {
 	n := m.object.get("unit")
-	m.taken["unit"] = true
+	m.take("unit")
 	if n == nil || n.null() {
 		return ""
 	}

@@ -2,6 +2,7 @@ package document
 
 import (
 	"bytes"
+	"slices"
 	"strings"
 
 	"yokebook/measure"
@@ -19,9 +20,23 @@ const (
 // scanner reads one JSON value strictly and remembers where it is.
 type scanner struct {
 	data   []byte
+	source string // the same bytes: texts and numbers are pieces of it
 	pos    int
 	tokens int
 	path   []step
+
+	nodes   []node   // room for values to come
+	members []member // of the objects that are not closed yet
+	items   []*node  // of the lists that are not closed yet
+}
+
+// node puts a value into the room that is made for many at once: a thick logbook has 60,000.
+func (s *scanner) node(n node) *node {
+	if len(s.nodes) == cap(s.nodes) {
+		s.nodes = make([]node, 0, min(max((len(s.data)-s.pos)/32, 8), 512))
+	}
+	s.nodes = append(s.nodes, n)
+	return &s.nodes[len(s.nodes)-1]
 }
 
 // parse reads data as one JSON value and nothing after it.
@@ -32,7 +47,7 @@ func parse(data []byte) (*node, error) {
 	if bytes.HasPrefix(data, []byte("\xef\xbb\xbf")) {
 		return nil, refuse(nil, "byte 0: starts with a byte order mark; save it again as UTF-8 without one")
 	}
-	s := &scanner{data: data}
+	s := &scanner{data: data, source: string(data)}
 	if s.space(); s.pos == len(data) {
 		return nil, refuse(ErrCut, "is empty; copy it again from the other device")
 	}
@@ -66,7 +81,7 @@ func (s *scanner) value(depth int) (*node, error) {
 	case c == '"':
 		at := s.pos
 		text, err := s.text()
-		return &node{kind: textKind, at: at, text: text}, err
+		return s.node(node{kind: textKind, at: at, text: text}), err
 	case c == '-' || c >= '0' && c <= '9':
 		return s.number()
 	}
@@ -74,7 +89,7 @@ func (s *scanner) value(depth int) (*node, error) {
 }
 
 func (s *scanner) object(depth int) (*node, error) {
-	n := &node{kind: objectKind, at: s.pos}
+	n, base := s.node(node{kind: objectKind, at: s.pos}), len(s.members)
 	s.pos++
 	for first := true; ; first = false {
 		done, err := s.next('}', first)
@@ -82,10 +97,12 @@ func (s *scanner) object(depth int) (*node, error) {
 			return nil, err
 		}
 		if done {
+			n.members, n.size = slices.Clone(s.members[base:]), s.pos-n.at
+			s.members = s.members[:base]
 			return n, s.sorted(n)
 		}
 		if s.data[s.pos] != '"' {
-			return nil, s.noKey(n)
+			return nil, s.noKey(s.members[base:])
 		}
 		if err := s.count(); err != nil {
 			return nil, err
@@ -106,15 +123,15 @@ func (s *scanner) object(depth int) (*node, error) {
 		if err != nil {
 			return nil, err
 		}
-		n.members = append(n.members, member{key, v})
+		s.members = append(s.members, member{key, v})
 		s.path = s.path[:len(s.path)-1]
 	}
 }
 
 // noKey tells a decimal comma from other things that stand where a key should.
-func (s *scanner) noKey(n *node) error {
-	if c := s.data[s.pos]; len(n.members) > 0 && c >= '0' && c <= '9' {
-		if last := n.members[len(n.members)-1]; last.value.kind == numberKind {
+func (s *scanner) noKey(before []member) error {
+	if c := s.data[s.pos]; len(before) > 0 && c >= '0' && c <= '9' {
+		if last := before[len(before)-1]; last.value.kind == numberKind {
 			s.path = append(s.path, step{key: last.key, index: -1})
 			return s.fail("a comma stands inside a number; write a point")
 		}
@@ -123,7 +140,7 @@ func (s *scanner) noKey(n *node) error {
 }
 
 func (s *scanner) array(depth int) (*node, error) {
-	n := &node{kind: arrayKind, at: s.pos}
+	n, base := s.node(node{kind: arrayKind, at: s.pos}), len(s.items)
 	s.pos++
 	s.path = append(s.path, step{})
 	for first := true; ; first = false {
@@ -133,13 +150,15 @@ func (s *scanner) array(depth int) (*node, error) {
 		}
 		if done {
 			s.path = s.path[:len(s.path)-1]
+			n.items, n.size = slices.Clone(s.items[base:]), s.pos-n.at
+			s.items = s.items[:base]
 			return n, nil
 		}
 		v, err := s.value(depth + 1)
 		if err != nil {
 			return nil, err
 		}
-		n.items = append(n.items, v)
+		s.items = append(s.items, v)
 		s.path[len(s.path)-1].index++
 	}
 }
@@ -186,7 +205,7 @@ func (s *scanner) number() (*node, error) {
 	for s.pos < len(s.data) && strings.IndexByte("0123456789+-.eE", s.data[s.pos]) >= 0 {
 		s.pos++
 	}
-	token := string(s.data[at:s.pos])
+	token := s.source[at:s.pos]
 	if s.pos == len(s.data) && len(s.path) > 0 {
 		return nil, s.cut()
 	}
@@ -198,7 +217,7 @@ func (s *scanner) number() (*node, error) {
 		s.pos = at
 		return nil, s.fail("%s; write it as a plain number such as 2.4", err)
 	}
-	return &node{kind: numberKind, at: at, text: token}, nil
+	return s.node(node{kind: numberKind, at: at, text: token}), nil
 }
 
 func (s *scanner) word() (*node, error) {
@@ -206,10 +225,10 @@ func (s *scanner) word() (*node, error) {
 	for s.pos < len(s.data) && (s.data[s.pos]|0x20 >= 'a' && s.data[s.pos]|0x20 <= 'z') {
 		s.pos++
 	}
-	word := string(s.data[at:s.pos])
+	word := s.source[at:s.pos]
 	switch word {
 	case "true", "false", "null":
-		return &node{kind: wordKind, at: at, text: word}, nil
+		return s.node(node{kind: wordKind, at: at, text: word}), nil
 	}
 	if s.pos == len(s.data) && partOf(word) {
 		return nil, s.cut()

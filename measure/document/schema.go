@@ -149,7 +149,8 @@ func layoutForm(choices []string, optional bool) json.RawMessage {
 const shaftsForm = `{"enum":[1,2]}`
 
 func layoutRules() json.RawMessage {
-	o := object{{"shafts", []byte(shaftsForm)}}
+	var o object
+	o.raw("shafts", []byte(shaftsForm))
 	for _, c := range measure.LayoutChoices {
 		o.raw(c.Member, layoutForm(c.Choices, c.Optional))
 	}

@@ -9,6 +9,11 @@ import (
 // text reads a JSON text and returns its code points; the scanner stands on its first quote.
 func (s *scanner) text() (string, error) {
 	s.pos++
+	if end := plainEnd(s.source[s.pos:]); end >= 0 {
+		text := s.source[s.pos : s.pos+end]
+		s.pos += end + 1
+		return text, nil
+	}
 	var out []byte
 	for {
 		if s.pos >= len(s.data) {
@@ -44,6 +49,20 @@ func (s *scanner) text() (string, error) {
 			s.pos += size
 		}
 	}
+}
+
+// plainEnd finds the closing quote of a text that stands in the file as it is meant: ASCII, no escape,
+// not too long. -1: it has to be read byte by byte.
+func plainEnd(rest string) int {
+	for i := 0; i < len(rest) && i <= maxText; i++ {
+		switch c := rest[i]; {
+		case c == '"':
+			return i
+		case c == '\\' || c < 0x20 || c >= utf8.RuneSelf:
+			return -1
+		}
+	}
+	return -1
 }
 
 var escapes = map[byte]rune{'"': '"', '\\': '\\', '/': '/', 'b': '\b', 'f': '\f', 'n': '\n', 'r': '\r', 't': '\t'}
@@ -101,9 +120,22 @@ func (s *scanner) unit() (rune, error) {
 
 const hexDigits = "0123456789abcdef"
 
+// escaped reports a text that has something to escape.
+func escaped(text string) bool {
+	for i := 0; i < len(text); i++ {
+		if c := text[i]; c < 0x20 || c == '"' || c == '\\' {
+			return true
+		}
+	}
+	return false
+}
+
 // appendText writes a text with the least escapes; the package comment lists them.
 func appendText(dst []byte, text string) []byte {
 	dst = append(dst, '"')
+	if !escaped(text) {
+		return append(append(dst, text...), '"')
+	}
 	for i := 0; i < len(text); i++ {
 		switch c := text[i]; c {
 		case '"', '\\':

@@ -81,5 +81,5 @@ func listOf[T any](b *measure.Build, name string, records []T, encode func(T) js
 	for _, x := range records {
 		raws = append(raws, encode(x))
 	}
-	return list(arranged(raws, func(raw json.RawMessage) json.RawMessage { return raw }, rawID))
+	return list(arrangedRaw(raws))
 }

@@ -3,6 +3,7 @@ package merge
 import (
 	"bytes"
 	"errors"
+	"maps"
 	"reflect"
 	"testing"
 
@@ -88,20 +89,69 @@ func TestNothingIsLostAndNothingMadeUp(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		builds := rapid.SliceOfN(rapid.Custom(randomBuild), 1, 4).Draw(t, "builds")
 		merged := united(t, builds...)
-		have, given := recordsOf(merged), map[string]counter{}
+		have, given := recordsOf(merged), map[string]bool{}
 		for _, b := range builds {
-			for key, count := range recordsOf(b) {
-				given[key] = count
-			}
+			maps.Copy(given, recordsOf(b))
 		}
 		for key := range given {
-			if have[key] == nil {
+			if !have[key] {
 				t.Fatalf("lost %s", key)
 			}
 		}
 		for key := range have {
-			if given[key] == nil {
+			if !given[key] {
 				t.Fatalf("made up %s", key)
+			}
+		}
+	})
+}
+
+// recordsOf lists the records of a build by list and content.
+func recordsOf(b *measure.Build) map[string]bool {
+	set := map[string]bool{}
+	for _, r := range b.Readings {
+		set["reading "+string(document.EncodeReading(r))] = true
+	}
+	for _, s := range b.Strikes {
+		set["strike "+string(document.EncodeStrike(s))] = true
+	}
+	for _, s := range b.Skips {
+		set["skip "+string(document.EncodeSkip(s))] = true
+	}
+	for _, h := range allHeads(b) {
+		set["head "+string(document.EncodeHead(h))] = true
+	}
+	for name, raws := range b.Foreign {
+		for _, raw := range raws {
+			set[name+" "+string(raw)] = true
+		}
+	}
+	return set
+}
+
+// What each build brought is what a count of contents, made here without regard to ids, says.
+func TestSourcesCountEachContentOnce(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		builds := rapid.SliceOfN(rapid.Custom(randomBuild), 1, 4).Draw(t, "builds")
+		_, report, err := Builds(builds...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		holders := map[string]int{}
+		for _, b := range builds {
+			for key := range recordsOf(b) {
+				holders[key]++
+			}
+		}
+		for i, b := range builds {
+			held, only := len(recordsOf(b)), 0
+			for key := range recordsOf(b) {
+				if holders[key] == 1 {
+					only++
+				}
+			}
+			if got := report.Sources[i]; got.Held.Total() != held || got.Only.Total() != only {
+				t.Fatalf("build %d holds %d, %d of them alone; the report says %+v", i, held, only, got)
 			}
 		}
 	})

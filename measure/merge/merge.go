@@ -24,10 +24,13 @@ func Builds(builds ...*measure.Build) (*measure.Build, Report, error) {
 	}
 	sum := &measure.Build{ID: builds[0].ID}
 	clashes := map[string]bool{}
-	for _, b := range builds {
+	heads := make([][]measure.Head, len(builds))
+	for i, b := range builds {
 		if b.ID != sum.ID {
 			return nil, Report{}, fmt.Errorf("%s and %s: %w", sum.ID, b.ID, ErrOther)
 		}
+		heads[i] = allHeads(b)
+		sum.Heads = append(sum.Heads, heads[i]...)
 		add(sum, b, clashes)
 	}
 	document.Arrange(sum)
@@ -35,18 +38,17 @@ func Builds(builds ...*measure.Build) (*measure.Build, Report, error) {
 		return nil, Report{}, err
 	}
 	voices := document.Voices(sum)
-	report := Report{Sources: sources(builds), Conflicts: conflicts(sum, voices, clashes)}
+	report := Report{Sources: sources(builds, heads), Conflicts: conflicts(sum, voices, clashes)}
 	sum.Heads = spoken(sum, voices)
 	return sum, report, nil
 }
 
-// add puts all records of b into sum.
+// add puts all records of b into sum, but for its heads.
 func add(sum, b *measure.Build, clashes map[string]bool) {
 	sum.Newer = max(sum.Newer, b.Newer)
 	sum.Readings = append(sum.Readings, b.Readings...)
 	sum.Strikes = append(sum.Strikes, b.Strikes...)
 	sum.Skips = append(sum.Skips, b.Skips...)
-	sum.Heads = append(sum.Heads, allHeads(b)...)
 	for name, raws := range b.Foreign {
 		if sum.Foreign == nil {
 			sum.Foreign = map[string][]json.RawMessage{}

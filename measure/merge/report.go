@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"yokebook/measure"
-	"yokebook/measure/document"
 )
 
 // Report says what a merge found. It never depends on the order of the builds, but for Sources,
@@ -70,52 +69,4 @@ func (c Conflict) String() string {
 		return fmt.Sprintf("%.60q was changed in two places; the last change counts; set it again to settle it", c.Name)
 	}
 	return fmt.Sprintf("member %.60q has two values; the greater was kept", c.Name)
-}
-
-// sources counts what each build holds and what only it holds.
-func sources(builds []*measure.Build) []Source {
-	holders := map[string]int{}
-	sets := make([]map[string]counter, len(builds))
-	for i, b := range builds {
-		sets[i] = recordsOf(b)
-		for key := range sets[i] {
-			holders[key]++
-		}
-	}
-	out := make([]Source, len(builds))
-	for i, set := range sets {
-		for key, count := range set {
-			*count(&out[i].Held)++
-			if holders[key] == 1 {
-				*count(&out[i].Only)++
-			}
-		}
-	}
-	return out
-}
-
-// counter picks the count that a record belongs to.
-type counter func(*Counts) *int
-
-// recordsOf lists the records of a build by list and hash.
-func recordsOf(b *measure.Build) map[string]counter {
-	set := map[string]counter{}
-	for _, r := range b.Readings {
-		set["r"+document.Hash(r)] = func(c *Counts) *int { return &c.Readings }
-	}
-	for _, s := range b.Strikes {
-		set["s"+document.HashStrike(s)] = func(c *Counts) *int { return &c.Strikes }
-	}
-	for _, s := range b.Skips {
-		set["k"+document.HashSkip(s)] = func(c *Counts) *int { return &c.Skips }
-	}
-	for _, h := range allHeads(b) {
-		set["h"+document.HashHead(h)] = func(c *Counts) *int { return &c.Heads }
-	}
-	for name, raws := range b.Foreign {
-		for _, raw := range raws {
-			set["f"+name+string(raw)] = func(c *Counts) *int { return &c.Carried }
-		}
-	}
-	return set
 }
