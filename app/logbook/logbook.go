@@ -63,6 +63,7 @@ type Listing struct {
 	Notes    []Note                 // what is wrong with its file; opening the build mends what can be mended
 	Damaged  string                 // why the build can't be read at all; empty when it can
 	Open     bool                   // open in this program now
+	Pending  bool                   // the build has changed since it was looked at, or never was: the rest is of before
 }
 
 // Entry is one reading as a person enters it. The logbook adds id, time and device, and fills in

@@ -4,8 +4,6 @@ import (
 	"sync"
 
 	"yokebook/measure"
-	"yokebook/measure/document"
-	"yokebook/measure/route"
 	"yokebook/measure/store"
 )
 
@@ -44,20 +42,7 @@ func (s *Shelf) Device() measure.ID { return s.src.Device }
 
 // List returns the builds of the shelf, sorted by id. It may be called while books are open, also
 // in other processes.
-func (s *Shelf) List() ([]Listing, error) {
-	rows, err := s.store.Index(func(b *measure.Build) store.Row {
-		return summarise(b, s.src.run(b, nil).Findings, route.StopsBy(b, document.Hash))
-	})
-	if err != nil {
-		return nil, err
-	}
-	out := make([]Listing, len(rows))
-	for i, row := range rows {
-		out[i] = listing(row)
-		out[i].Open = s.opened(row.ID) != nil
-	}
-	return out, nil
-}
+func (s *Shelf) List() ([]Listing, error) { return s.listWhile(func() bool { return true }) }
 
 // New starts a build and opens it.
 func (s *Shelf) New(title string, layout measure.Layout) (*Book, error) {

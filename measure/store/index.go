@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"time"
 
 	"yokebook/measure"
@@ -28,6 +29,7 @@ type Row struct {
 	Report   Report         `json:"report"`            // how the build was read back
 	Damaged  string         `json:"damaged,omitempty"` // why the file can't be read
 	Stamp    Stamp          `json:"stamp"`
+	Stale    bool           `json:"-"` // the build's file has changed since the row was made, or there was none
 }
 
 // Stamp tells whether a build's file is still the one that a row was made from.
@@ -49,26 +51,38 @@ type indexFile struct {
 // the build. A missing or damaged index.json is made anew. It errs when the folder can't be read; an
 // index that can't be written is no error, it is only slower the next time.
 func (s *Store) Index(summarise Summarise) ([]Row, error) {
+	return s.IndexWhile(func() bool { return true }, summarise)
+}
+
+// IndexWhile is Index that looks at a further build only while goOn says so. The rows of the others
+// are Stale: as they were, or empty but for the id.
+func (s *Store) IndexWhile(goOn func() bool, summarise Summarise) ([]Row, error) {
 	ids, err := s.IDs()
 	if err != nil {
 		return nil, err
 	}
 	old := s.readIndex()
 	rows := make([]Row, 0, len(ids))
-	changed := len(old) != len(ids)
+	gone, made := len(old), false
 	for _, id := range ids {
 		stamp, err := s.stamp(id)
 		if err != nil {
 			continue // gone since the folder was listed
 		}
 		row, ok := old[id]
-		if !ok || row.Stamp != stamp {
-			row = s.row(id, stamp, summarise)
-			changed = true
+		if ok {
+			gone--
+		}
+		switch {
+		case ok && row.Stamp == stamp:
+		case goOn():
+			row, made = s.row(id, stamp, summarise), true
+		default:
+			row.ID, row.Stale = id, true
 		}
 		rows = append(rows, row)
 	}
-	if changed {
+	if made || gone > 0 {
 		_ = s.writeIndex(rows)
 	}
 	return rows, nil
@@ -115,8 +129,10 @@ func (s *Store) readIndex() map[measure.ID]Row {
 	return rows
 }
 
+// writeIndex writes the rows. One that was never made is left out, so that it is made the next time.
 func (s *Store) writeIndex(rows []Row) error {
-	data, err := json.MarshalIndent(indexFile{Format: IndexFormat, Builds: rows}, "", " ")
+	made := slices.DeleteFunc(slices.Clone(rows), func(r Row) bool { return r.Stale && r.Stamp == Stamp{} })
+	data, err := json.MarshalIndent(indexFile{Format: IndexFormat, Builds: made}, "", " ")
 	if err != nil {
 		return fmt.Errorf("store: index: %w", err)
 	}
