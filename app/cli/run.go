@@ -86,7 +86,7 @@ func (p Program) root() *cobra.Command {
 	root.SetFlagErrorFunc(flagError)
 	root.SetHelpCommand(p.help())
 	root.AddCommand(p.check(), p.add(), p.strike(), p.sweep(), p.tubes(), p.remedy(), p.merge(), p.points(), p.limits(), p.schema(), p.draw(), p.builds(), p.export(), p.importing(),
-		p.sync(), p.serve(), p.completion())
+		p.sync(), p.serve(), p.sheet(), p.completion())
 	return root
 }
 

@@ -93,6 +93,7 @@ var rules = []struct {
 		wrong: []example{
 			{"app/screen/x.go", `package screen; import "yokebook/app/cli"`},
 			{"app/cli/x.go", `package cli; import "yokebook/app/screen/part"`},
+			{"app/sheet/x.go", `package sheet; import "yokebook/app/cli"`},
 		},
 		right: []example{
 			{"app/screen/x.go", `package screen; import ("yokebook/app/logbook"; "yokebook/app/screen/part")`},

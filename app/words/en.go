@@ -24,6 +24,7 @@ func english() *Language {
 		enSettle,
 		enDraw,
 		enRemedy,
+		enSheet,
 	)
 	l.native = true
 	return l

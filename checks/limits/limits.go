@@ -42,7 +42,7 @@ type Other struct {
 }
 
 // Table holds all rows, grouped and in a fixed order.
-var Table = slices.Concat(jointRows, shaftRows, torqueRows, matchRows, runoutRows, massRows, derivedRows, doubtRows, assumedRows, readingRows, judgingRows, slipRows, travelRows, clutchRows, splineRows, retainRows)
+var Table = slices.Concat(jointRows, shaftRows, torqueRows, matchRows, runoutRows, massRows, derivedRows, doubtRows, assumedRows, readingRows, judgingRows, slipRows, travelRows, clutchRows, splineRows, retainRows, orderRows)
 
 var index = func() map[string]int {
 	m := make(map[string]int, len(Table))

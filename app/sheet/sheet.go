@@ -1,0 +1,122 @@
+package sheet
+
+import (
+	"time"
+
+	"yokebook/app/draw"
+	"yokebook/app/words"
+	"yokebook/checks"
+	"yokebook/measure"
+	"yokebook/measure/document"
+)
+
+// Options say for whom a sheet is made. The zero Options make an A4 sheet in English and metric units.
+type Options struct {
+	Paper    Paper
+	Language *words.Language
+	Units    words.Units
+}
+
+// Sheet is an order sheet as data. It is read only once made.
+type Sheet struct {
+	First  string // the first line: what the sheet may be used for
+	Alarm  bool   // First forbids manufacture or tells of something out of its limit
+	Title  string
+	Build  measure.ID
+	Code   string    // check code, in two groups of four
+	At     time.Time // of the newest record; zero where no record has a time
+	Paper  Paper
+	Tag    string // of the language
+	Blocks []Block
+	says   *words.Language
+}
+
+// Kind says what a block is.
+type Kind int
+
+// The kinds of blocks.
+const (
+	Heading Kind = iota
+	Para         // a paragraph
+	Alarm        // a paragraph that must not be overlooked
+	Small        // lesser text: how to read what stands above
+	List         // Items, one under the other
+	Facts        // Pairs of a name and what is known of it
+	Grid         // a table
+	Picture      // a drawing
+)
+
+// Block is one piece of the sheet. Only the members of its kind are set.
+type Block struct {
+	Kind    Kind
+	Text    string
+	Items   []string
+	Pairs   []Pair
+	Table   *Table
+	Drawing *draw.Drawing
+}
+
+// Pair is a fact: its name and what is known of it.
+type Pair struct{ Name, Value string }
+
+// Table is a table. Rows have as many cells as there are columns.
+type Table struct {
+	Columns []Column
+	Rows    [][]Cell
+}
+
+// Column is a column of a table: its heading and its share of the width.
+type Column struct {
+	Head  string
+	Share float64
+}
+
+// Cell is one cell. Strong ones stand out: a verdict that is out, say.
+type Cell struct {
+	Text   string
+	Strong bool
+}
+
+// Make makes the sheet of a build with what Run found of it. b is not changed. It errs when the build
+// can't be written as a file, since its check code is that of the file.
+func Make(b *measure.Build, found *checks.Result, o Options) (*Sheet, error) {
+	sum, err := document.Sum(b)
+	if err != nil {
+		return nil, err
+	}
+	if o.Language == nil {
+		o.Language = words.English
+	}
+	if o.Paper.Name == "" {
+		o.Paper = A4
+	}
+	says := o.Language.WithUnits(o.Units)
+	m := newMaker(b, found, says)
+	s := &Sheet{Title: words.Plain(b.Title), Build: b.ID, Code: CheckCode(sum), At: newest(b), Paper: o.Paper, Tag: says.Tag, says: says}
+	s.First, s.Alarm = m.first()
+	s.Blocks = m.all()
+	return s, nil
+}
+
+// newest is the latest time that any record of the build carries.
+func newest(b *measure.Build) time.Time {
+	var last time.Time
+	see := func(text string) {
+		if at, err := time.Parse(time.RFC3339Nano, text); err == nil && at.After(last) {
+			last = at.UTC()
+		}
+	}
+	for _, r := range b.Readings {
+		see(r.At)
+	}
+	for _, r := range b.Strikes {
+		see(r.At)
+	}
+	for _, r := range b.Skips {
+		see(r.At)
+	}
+	for _, r := range b.Heads {
+		see(r.At)
+	}
+	return last
+}
