@@ -35,7 +35,8 @@ type Places struct {
 	// Vault keeps passwords; nil: a file that only the user can read does.
 	Vault Vault
 
-	mu gosync.Mutex // held while the list or the secrets are changed
+	mu      gosync.Mutex // held while the list or the secrets are changed
+	passing gosync.Mutex // held while this program has a pass at work
 }
 
 // Place is one place that this device has synced with.
@@ -70,6 +71,7 @@ func (p *Places) listPath() string { return filepath.Join(p.dir, "places.json") 
 // Options say how a pass goes.
 type Options struct {
 	All      bool                 // read everything again, whatever is remembered
+	Queue    bool                 // wait for another pass of this program to end; else that is ErrBusy
 	Progress func(buildsync.Step) // told how far it has come; may be nil
 	Through  func(work func())    // see logbook.Shelf.Builds
 }
@@ -83,7 +85,7 @@ func IsServer(address string) bool {
 // Sync errs. It errs with ErrBusy when another pass is at work, with store.ErrWrite when this device's
 // disk does not take what is to be remembered; otherwise the place failed.
 func (p *Places) Sync(ctx context.Context, shelf *logbook.Shelf, address string, o Options) (buildsync.Report, error) {
-	unlock, err := p.lock()
+	unlock, err := p.lock(o.Queue)
 	if err != nil {
 		return buildsync.Report{}, err
 	}
@@ -104,7 +106,25 @@ func (p *Places) Sync(ctx context.Context, shelf *logbook.Shelf, address string,
 }
 
 // lock keeps two passes from writing this device's files at the same time.
-func (p *Places) lock() (unlock func(), err error) {
+func (p *Places) lock(queue bool) (unlock func(), err error) {
+	if queue {
+		p.passing.Lock()
+	} else if !p.passing.TryLock() {
+		return nil, ErrBusy
+	}
+	free, err := p.lockOthers()
+	if err != nil {
+		p.passing.Unlock()
+		return nil, err
+	}
+	return func() {
+		free()
+		p.passing.Unlock()
+	}, nil
+}
+
+// lockOthers keeps other programs of this device out.
+func (p *Places) lockOthers() (free func(), err error) {
 	if err := os.MkdirAll(p.dir, 0o755); err != nil {
 		return nil, fmt.Errorf("places: %w: %w", store.ErrWrite, err)
 	}

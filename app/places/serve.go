@@ -96,15 +96,23 @@ type refresher struct {
 // recently is how old a pass may be for a listing to do without another.
 const recently = 2 * time.Second
 
-// now does a pass; without must only when the last one is older than a moment.
+// now does a pass. Without must it does so only when the last one is older than a moment and nothing
+// has to be waited for: two devices that serve each other would wait for ever.
 func (r *refresher) now(must bool) {
-	r.mu.Lock()
+	if must {
+		r.mu.Lock()
+	} else if !r.mu.TryLock() {
+		return
+	}
 	defer r.mu.Unlock()
 	age := r.places.now().Sub(r.last)
 	if !must && age >= 0 && age < recently {
 		return
 	}
-	report, err := r.places.Sync(r.ctx, r.shelf, r.dir, Options{Through: r.host.Through})
+	report, err := r.places.Sync(r.ctx, r.shelf, r.dir, Options{Through: r.host.Through, Queue: must})
+	if !must && errors.Is(err, ErrBusy) {
+		return
+	}
 	r.last = r.places.now()
 	r.talk.Lock()
 	defer r.talk.Unlock()

@@ -65,10 +65,23 @@ func (p *Places) PutBack(ctx context.Context, device measure.ID, address string,
 	})
 }
 
-// Try asks a place for its list of files and errs when it gives none: a server that nobody vouches
-// for with *place.UnknownServer, one that wants a password with place.ErrRefused.
-func (p *Places) Try(ctx context.Context, address string) error {
-	at, closePlace, err := p.open(address)
+// Try asks a server for its list of files, with what is said to let us in and nothing that is kept.
+// It errs when none comes: from a server that nobody vouches for with *place.UnknownServer, from one
+// that wants another password with place.ErrRefused.
+func (p *Places) Try(ctx context.Context, address string, access place.Access) error {
+	access.Wait = p.Wait
+	at, err := place.OpenWebDAV(address, access)
+	if err != nil {
+		return err
+	}
+	defer at.Close()
+	_, err = at.List(ctx)
+	return err
+}
+
+// TryFolder errs with one line when a path is no folder that can be listed.
+func (p *Places) TryFolder(ctx context.Context, path string) error {
+	at, closePlace, err := p.open(path)
 	if err != nil {
 		return err
 	}
@@ -79,7 +92,7 @@ func (p *Places) Try(ctx context.Context, address string) error {
 
 // at does work in a place while no pass is at work.
 func (p *Places) at(address string, work func(place.Place) error) error {
-	unlock, err := p.lock()
+	unlock, err := p.lock(true)
 	if err != nil {
 		return err
 	}
