@@ -15,6 +15,8 @@ func (e *engine) derive(key string, state measure.State) *taken {
 	switch key {
 	case "shaft.length", "shaft.slope":
 		return e.surveyed(key, state)
+	case "slip.exposed":
+		return e.drawnFromClosed(state)
 	case "shaft.plan":
 		return e.surveyedPlan(state)
 	case "gearbox.plan":
@@ -26,6 +28,17 @@ func (e *engine) derive(key string, state measure.State) *taken {
 		return e.weighed(key)
 	}
 	return nil
+}
+
+// drawnFromClosed is how far the slip is drawn out where its shaft was read both between the joint
+// centres as it stands and fully closed.
+func (e *engine) drawnFromClosed(state measure.State) *taken {
+	length, closed := e.takeRead("shaft.length", state), e.takeRead("shaft.closed", measure.OffBench)
+	if e.build.Layout.Slip != "shaft" || length == nil || closed == nil || length.setup == 0 {
+		return nil
+	}
+	out := e.combine("drawn out from closed", 1, func(x, out []float64) { out[0] = x[0] - x[1] }, length.q, closed.q)[0]
+	return &taken{q: out, setup: length.setup, heightOff: length.heightOff}
 }
 
 // only is what holds in every setup; nil for no quantity.

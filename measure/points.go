@@ -47,6 +47,8 @@ type Point struct {
 	Basis    Basis             // what a reading of it usually is; "" means measured
 	For      func(Layout) bool // layouts that have this part; nil: every one
 	Caution  string            // key of a caution shown before the stop; may be empty
+	Makes    string            // of what was built: the point that it stands for; may be empty
+	Voids    []string          // of what was built: points that hold no longer beside it
 }
 
 // Group gathers points of one part of the job, in the order of the table.

@@ -20,6 +20,7 @@ const (
 	GroupSpring    Group = "leaf spring"
 	GroupLinks     Group = "links"
 	GroupFit       Group = "fit"
+	GroupBuilt     Group = "as built"
 	GroupOrder     Group = "order"
 )
 
@@ -27,7 +28,7 @@ const (
 var Points = slices.Concat(
 	statedPoints, clutchPoints, enginePoints, splinePoints, retentionPoints, massPoints,
 	linePoints, surveyPoints, heightPoints, shaftPoints, clearancePoints, endPoints,
-	springPoints, linkPoints, fitPoints, orderPoints,
+	springPoints, linkPoints, fitPoints, orderPoints, builtPoints,
 )
 
 // States in which the route stops at a point.

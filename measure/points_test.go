@@ -62,6 +62,12 @@ var fixedKeys = strings.Fields(`
 	order.number order.name order.phone order.mail order.vehicle order.measured_by order.needed_by order.cross order.change
 	order.quantity order.work order.stood order.springs order.body order.stroke order.tolerance order.slip_end order.boot
 	order.grease order.nipples
+
+	shaft.closed as_built.closed_length as_built.length as_built.front_length as_built.stroke as_built.phase as_built.front_phase
+	as_built.tube_od as_built.tube_wall as_built.tube_material as_built.tube_yield as_built.front_tube_od as_built.front_tube_wall
+	as_built.mass as_built.joint_torque as_built.joint_angle as_built.front_pilot as_built.front_bolt_circle as_built.rear_pilot
+	as_built.rear_bolt_circle as_built.runout as_built.balance_grade as_built.balance_speed as_built.front_bolt_torque
+	as_built.rear_bolt_torque
 `)
 
 // times writes out part.dimension for every part and dimension.

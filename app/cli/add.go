@@ -15,7 +15,7 @@ import (
 // addFlags are the flags of add as they were typed.
 type addFlags struct {
 	unit, ride, load, height, instrument, basis, replaces string
-	tag, note, lay, title                                 string
+	tag, note, by, lay, title                             string
 	setup, way                                            int
 	yes, json                                             bool
 }
@@ -65,6 +65,7 @@ func (p Program) addFlags(c *cobra.Command, f *addFlags) {
 		{&f.lay, "lay", []string{"along", "face"}},
 		{&f.tag, "tag", nil},
 		{&f.note, "note", nil},
+		{&f.by, "by", []string{"builder"}},
 		{&f.replaces, "replaces", nil},
 		{&f.title, "new", nil},
 	} {
@@ -102,7 +103,7 @@ func (f addFlags) entry(point, value string, setupSaid bool, b *measure.Build) (
 	}
 	e := logbook.Entry{
 		Point: pt.Key, Basis: f.basisOf(pt), Setup: f.setup, Way: f.way, Lay: f.lay, Instrument: f.instrument,
-		Tag: f.tag, Note: strings.TrimSpace(f.note), Replaces: measure.ID(f.replaces),
+		Tag: f.tag, Note: strings.TrimSpace(f.note), By: strings.TrimSpace(f.by), Replaces: measure.ID(f.replaces),
 	}
 	var err error
 	if e.Value, e.Entered, e.Unit, err = f.value(pt, value); err != nil {

@@ -17,17 +17,31 @@ import (
 const chanceCheck = "build.chance"
 
 func (p Program) check() *cobra.Command {
-	var asJSON, strict bool
-	c := p.verb("check FILE [--json] [--strict]", p.exactly(1), func(args []string) error {
+	var asJSON, strict, asBuilt bool
+	c := p.verb("check FILE [--json] [--strict] [--as-built]", p.exactly(1), func(args []string) error {
 		b, seal, err := readBuild(args[0])
 		if err != nil {
 			return err
 		}
 		findings := checks.Run(b, nil).Findings
+		var differ []checks.Difference
+		if asBuilt {
+			made, ok := checks.AsBuilt(b)
+			if !ok {
+				return fmt.Errorf("%s: nothing of what was built was read; add the as_built points first", args[0])
+			}
+			ordered := findings
+			findings = checks.Run(made, nil).Findings
+			differ = checks.Differences(ordered, findings)
+		}
 		if asJSON {
 			err = p.printFindingsJSON([]member{{"format", findingsFormat}, {"build", b.ID}}, findings)
 		} else {
 			p.printCheck(b, seal, findings)
+			if asBuilt {
+				fmt.Fprintln(p.Out)
+				p.printDifferences(differ, "cli.built")
+			}
 		}
 		if err != nil {
 			return err
@@ -35,6 +49,7 @@ func (p Program) check() *cobra.Command {
 		return judged(findings, strict)
 	})
 	c.Flags().BoolVar(&asJSON, "json", false, p.Language.Say("help.flag.json"))
+	c.Flags().BoolVar(&asBuilt, "as-built", false, p.Language.Say("help.flag.as_built"))
 	c.Flags().BoolVar(&strict, "strict", false, p.Language.Say("help.flag.strict"))
 	c.ValidArgsFunction = completeFile
 	return c

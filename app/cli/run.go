@@ -85,7 +85,7 @@ func (p Program) root() *cobra.Command {
 	root.SetErr(p.Err)
 	root.SetFlagErrorFunc(flagError)
 	root.SetHelpCommand(p.help())
-	root.AddCommand(p.check(), p.add(), p.strike(), p.sweep(), p.tubes(), p.remedy(), p.merge(), p.points(), p.limits(), p.schema(), p.draw(), p.builds(), p.export(), p.importing(),
+	root.AddCommand(p.check(), p.add(), p.strike(), p.sweep(), p.tubes(), p.remedy(), p.merge(), p.diff(), p.points(), p.limits(), p.schema(), p.draw(), p.builds(), p.export(), p.importing(),
 		p.sync(), p.serve(), p.sheet(), p.completion())
 	return root
 }

@@ -49,44 +49,14 @@ func Worst(findings []checks.Finding) (checks.Verdict, map[checks.Verdict]int) {
 
 // compare lists the findings that are new or say something else than before, and those that are gone.
 func compare(before, after []checks.Finding) Change {
-	old := make(map[string]checks.Finding, len(before))
-	for _, f := range before {
-		old[f.Key()] = f
-	}
 	var c Change
-	for _, f := range after {
-		was, there := old[f.Key()]
-		if !there || differs(was, f) {
-			c.Findings = append(c.Findings, f)
-		}
-		delete(old, f.Key())
-	}
-	for _, f := range before {
-		if _, gone := old[f.Key()]; gone {
-			c.Gone = append(c.Gone, f)
+	for _, d := range checks.Differences(before, after) {
+		if d.Is != nil {
+			c.Findings = append(c.Findings, *d.Is)
+		} else {
+			c.Gone = append(c.Gone, *d.Was)
 		}
 	}
 	c.Findings, c.Gone = WorstFirst(c.Findings), WorstFirst(c.Gone)
 	return c
-}
-
-// differs reports another verdict, value, interval or limit, or other readings to wait for.
-func differs(a, b checks.Finding) bool {
-	return a.Verdict != b.Verdict ||
-		!sameNumber(a.Value, b.Value) || !sameNumber(a.Low, b.Low) || !sameNumber(a.High, b.High) ||
-		!sameLimit(a.Limit, b.Limit) || !slices.Equal(a.Missing, b.Missing)
-}
-
-func sameNumber(a, b *float64) bool {
-	if a == nil || b == nil {
-		return a == b
-	}
-	return *a == *b
-}
-
-func sameLimit(a, b *checks.Limit) bool {
-	if a == nil || b == nil {
-		return a == b
-	}
-	return a.Value == b.Value && sameNumber(a.Upper, b.Upper)
 }

@@ -91,7 +91,7 @@ func (b *Book) reading(e Entry, id measure.ID, at string) (measure.Reading, erro
 	r := measure.Reading{
 		ID: id, Point: e.Point, Value: e.Value, Entered: e.Entered, Unit: e.Unit, Basis: e.Basis,
 		Ride: e.State.Ride, Load: e.State.Load, Height: e.Height, Setup: e.Setup,
-		Instrument: e.Instrument, Way: e.Way, Lay: e.Lay, Tag: e.Tag, Note: e.Note,
+		Instrument: e.Instrument, Way: e.Way, Lay: e.Lay, Tag: e.Tag, Note: e.Note, By: e.By,
 		At: at, Device: b.src.Device, Replaces: e.Replaces,
 	}
 	if err := r.Validate(b.build.KnownInstruments()); err != nil {
@@ -133,7 +133,7 @@ func (b *Book) backAt(point string, state measure.State) (route.Stop, bool) {
 // EntryOf makes the entry that would keep a reading again.
 func EntryOf(r measure.Reading) Entry {
 	return Entry{Point: r.Point, Value: r.Value, Entered: r.Entered, Unit: r.Unit, Basis: r.Basis, State: r.State(),
-		Height: r.Height, Setup: r.Setup, Instrument: r.Instrument, Way: r.Way, Lay: r.Lay, Tag: r.Tag, Note: r.Note}
+		Height: r.Height, Setup: r.Setup, Instrument: r.Instrument, Way: r.Way, Lay: r.Lay, Tag: r.Tag, Note: r.Note, By: r.By}
 }
 
 // insert returns a new list, sorted by id, with v in it.

@@ -82,6 +82,7 @@ type Entry struct {
 	Lay        string
 	Tag        string
 	Note       string
+	By         string // who, where that says more than the device: "builder"
 	Replaces   measure.ID
 }
 

@@ -22,9 +22,11 @@ func english() *Language {
 		enSync,
 		enScreen,
 		enSettle,
+		enTake,
 		enDraw,
 		enRemedy,
 		enSheet,
+		enDiff,
 	)
 	l.native = true
 	return l

@@ -50,6 +50,9 @@ func (l *Language) Brief(f checks.Finding) string {
 			line += " · " + more
 		}
 	}
+	if f.Verdict == checks.Waiting && len(f.Missing) > 0 {
+		line += " · " + strings.Join(l.Missing(f.Missing), ", ")
+	}
 	return line
 }
 

@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"yokebook/checks"
@@ -105,6 +106,9 @@ func (l *Language) Subject(key string) string {
 	if _, ok := measure.PointOf(key); ok {
 		return l.Point(key)
 	}
+	if _, err := strconv.Atoi(key); err == nil { // an obstacle's tag
+		return l.Say("subject.obstacle", key)
+	}
 	return l.or("subject."+key, l.Part(key))
 }
 
@@ -136,3 +140,6 @@ func (l *Language) unitAfter(unit string) string {
 
 // spell turns a key into words: "bolt_circle" → "bolt circle".
 func spell(key string) string { return strings.ReplaceAll(key, "_", " ") }
+
+// By returns who read a value: "the shaft builder"; a name that no table has comes back as it is.
+func (l *Language) By(by string) string { return l.or("by."+by, by) }
