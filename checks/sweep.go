@@ -16,6 +16,8 @@ type SweepResult struct {
 	Rows    []SweepRow // no more than 10 mm apart, hanging first
 	Missing []Missing  // what would let it say more
 	Notes   []Message
+
+	best bool // made without doubt
 }
 
 // SweepRow is the line at one height. A nil Span is not known.
@@ -40,8 +42,28 @@ type Span struct{ Value, Low, High float64 }
 // of doubt moves a number (JCGM 100:2008, 5.1; from memory). Where no path is known there are no rows,
 // and Missing says what it waits for. b is not changed.
 func Sweep(b *measure.Build) *SweepResult {
-	e := newEngine(b, nil)
-	out := &SweepResult{Joints: jointNames(b.Layout)}
+	return newEngine(b, nil).sweep(&SweepResult{Joints: jointNames(b.Layout)})
+}
+
+// SweepBest is Sweep by best values alone: the low and high ends of each Span are its value. It is for
+// what moves while somebody looks on; a number without its doubt is not to be judged.
+func SweepBest(b *measure.Build) *SweepResult {
+	e := emptyEngine(b)
+	e.lean = true
+	e.gather()
+	out := e.sweep(&SweepResult{Joints: jointNames(b.Layout), best: true})
+	for _, row := range out.Rows {
+		for _, s := range append([]*Span{row.Length, row.Slide, row.Exposed, row.Residual, row.Ripple}, row.Angles...) {
+			if s != nil {
+				s.Low, s.High = s.Value, s.Value
+			}
+		}
+	}
+	return out
+}
+
+func (e *engine) sweep(out *SweepResult) *SweepResult {
+	b := e.build
 	st := &stroke{}
 	bump, droop := e.travelEnds(st)
 	out.Missing = st.missing

@@ -36,7 +36,7 @@ func (e *engine) sweepLines(out *SweepResult, m *model) {
 	chain := joint.Chain{PhaseDeg: make([]float64, shafts), Double: e.blankLine(e.bestRead().line.state).double}
 	k, each, to := len(m.args), joints+2, &stand{}
 	buf := make([]float64, 0, joints)
-	spans := e.spread(each*len(out.Rows), func(x, y []float64) {
+	spans := e.spread(out.best, each*len(out.Rows), func(x, y []float64) {
 		ok := m.set(x[:k])
 		copy(chain.PhaseDeg, x[k:])
 		for i, row := range out.Rows {
@@ -78,7 +78,7 @@ func (e *engine) sweepSlides(out *SweepResult, m *model) {
 		exposed, at = exact(math.NaN()), ride
 	}
 	to := &stand{}
-	spans := e.spread(each*len(out.Rows), func(x, y []float64) {
+	spans := e.spread(out.best, each*len(out.Rows), func(x, y []float64) {
 		slide := func(h float64) float64 {
 			if !m.at(h, to) {
 				return math.NaN()
@@ -122,8 +122,8 @@ const oneSided = 1.6448536269514722
 
 // spread computes many numbers at the best values and with each cause one standard deviation up and
 // down, and takes them as normal: value ± 1.645 standard deviations hold the 5 % and 95 % points.
-// What is not a number at the best values is nil.
-func (e *engine) spread(outs int, f func(x, y []float64), args []*quantity) []*Span {
+// What is not a number at the best values is nil. With onlyBest, no cause is moved.
+func (e *engine) spread(onlyBest bool, outs int, f func(x, y []float64), args []*quantity) []*Span {
 	x, best := make([]float64, len(args)), make([]float64, outs)
 	up, down, square := make([]float64, outs), make([]float64, outs), make([]float64, outs)
 	for i, a := range args {
@@ -133,7 +133,7 @@ func (e *engine) spread(outs int, f func(x, y []float64), args []*quantity) []*S
 	seen := map[string]bool{}
 	for _, a := range args {
 		for _, s := range a.shifts {
-			if seen[s.cause.key] {
+			if onlyBest || seen[s.cause.key] {
 				continue
 			}
 			seen[s.cause.key] = true

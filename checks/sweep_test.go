@@ -117,3 +117,24 @@ func TestSweepOfASlipInTheGearboxKeepsTheShaft(t *testing.T) {
 		}
 	}
 }
+
+// Without doubt a sweep says the same numbers, and no ends beside them.
+func TestSweepOfBestValuesSaysTheSameNumbers(t *testing.T) {
+	s := onLeaves(t, measure.NewLayout())
+	s.wholeTravel()
+	s.spline(100, 30, 35)
+	with, without := checks.Sweep(s.b), checks.SweepBest(s.b)
+	if len(without.Rows) != len(with.Rows) || len(with.Rows) < 10 {
+		t.Fatalf("%d rows, want the %d of a sweep with doubt", len(without.Rows), len(with.Rows))
+	}
+	for i, w := range without.Rows {
+		full := with.Rows[i]
+		for j, pair := range [][2]*checks.Span{{w.Length, full.Length}, {w.Exposed, full.Exposed}, {w.Residual, full.Residual},
+			{w.Ripple, full.Ripple}, {w.Angles[0], full.Angles[0]}, {w.Angles[1], full.Angles[1]}} {
+			got, want := pair[0], pair[1]
+			if got == nil || want == nil || math.Abs(got.Value-want.Value) > 1e-9 || got.Low != got.Value || got.High != got.Value {
+				t.Errorf("row %d, number %d: %+v, with doubt %+v", i, j, got, want)
+			}
+		}
+	}
+}
