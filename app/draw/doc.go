@@ -7,6 +7,11 @@
 // written as SVG, as PNG, or drawn by whoever holds it. One unit of a page is 1/160 inch, as big on a
 // telephone as on paper.
 //
+// Charts are plotted by gonum.org/v1/plot on a canvas of our own, the ledger, which writes lines, areas,
+// dots and texts down as shapes, signs and labels of a Drawing: so they lie on every page like any other
+// view, with our styles and our rule for labels. Its choice of ticks and its fonts are left unused: the
+// first takes logarithms that differ between processors, the second would not match the page's.
+//
 // What was read is drawn in full lines, its doubt as a band, what is computed dashed, what only shows
 // where a part is in thin grey. What nobody read is not drawn: a line under the picture names it.
 //

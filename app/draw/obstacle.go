@@ -93,4 +93,18 @@ func (p *painter) obstacle(o checks.SeenObstacle, foot, way Point, sign float64,
 		text = p.number(o.Gap, "mm")
 	}
 	p.label(25, side, Obstacle, at, p.says.Say(key, o.Tag, text))
+	p.tight(o, now.plus(out.by(gap)), side)
+}
+
+// tight rings an obstacle that keeps too little room somewhere on the travel, or perhaps does.
+func (p *painter) tight(o checks.SeenObstacle, at Point, side Side) {
+	for _, f := range p.findings {
+		style := styleOf(f.Verdict)
+		if f.Check != "shaft.clearance" || f.Subject != o.Tag || f.Value == nil || f.Limit == nil || style == Plain {
+			continue
+		}
+		p.sign(RingSign, style, "worst", at, Point{1, 0})
+		text := p.says.Say("draw.room", p.saidOf(&f), p.says.Verdict(f.Verdict), p.says.Number(f.Limit.Value, f.Limit.Unit, 0))
+		p.label(26, side, style, at, text)
+	}
 }

@@ -43,6 +43,7 @@ type Scene struct {
 	stances  []checks.Stance
 	ends     []checks.Stance // the line at the ends of the travel
 	sweep    *checks.SweepResult
+	plotted  *Drawing // the chart, once it was asked for
 }
 
 // NewScene makes the scene of a build with what Run found of it. b is not changed.

@@ -47,3 +47,19 @@ func (p Page) Vectors(t Theme) []Vector {
 
 // Baseline is how far down the page line i of a text stands.
 func (t Text) Baseline(i int) float64 { return t.baseline(i) }
+
+// Moved is the page with everything on it moved; its size stays. The page that it is made from must not
+// be used any more.
+func (p Page) Moved(by Point) Page {
+	p.shift(by)
+	return p
+}
+
+// TextWidth is the length of a line of text at a font size, page units.
+func TextWidth(text string, size float64) float64 { return textWidth(text, size) }
+
+// Wrap breaks a text into lines no wider than wide, at spaces; a word that is wider stands alone.
+func Wrap(text string, size, wide float64) []string { return wrap(text, size, wide) }
+
+// Leading is how far one line of text stands below the one above it, as a share of the font size.
+const Leading = leading

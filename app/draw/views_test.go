@@ -110,7 +110,7 @@ func TestTheChartDotsWhatWasReadAndOnlyThat(t *testing.T) {
 	}
 	bars := 0
 	for _, shape := range d.Shapes {
-		if shape.Name == "bar" {
+		if shape.Name == "bar" && shape.Points[0].X == shape.Points[1].X { // its ends lie across
 			bars++
 		}
 	}
@@ -146,5 +146,60 @@ func TestTheSliderAndTheChartAgree(t *testing.T) {
 		if rows < 10 {
 			t.Errorf("%s: only %d rows", name, rows)
 		}
+	}
+}
+
+// What is out or unsure is ringed in its own ink: the place over the travel where a joint's angle lies
+// furthest beyond its limit, and the obstacle that the findings call out.
+func TestTheWorstPlaceIsRinged(t *testing.T) {
+	s, findings := sceneOf(t, buildOf(t, "gearbox-slip"))
+	rings := func(d Drawing) (list []Sign) {
+		for _, sign := range d.Signs {
+			if sign.Kind == RingSign && sign.Name == "worst" {
+				list = append(list, sign)
+			}
+		}
+		return list
+	}
+	chart := s.View(TravelView, nil)
+	for _, ring := range rings(chart) {
+		if ring.Style != Worst || ring.At.X != 0 { // hanging, where both angle and residual are largest
+			t.Errorf("chart: %+v", ring)
+		}
+	}
+	if n := len(rings(chart)); n != 2 {
+		t.Errorf("%d rings on the chart, want one for the angles and one for the residual", n)
+	}
+	if f := findingOf(t, findings, "shaft.clearance", "tunnel"); f.Verdict != checks.Out {
+		t.Fatalf("the tunnel is %s: nothing to try", f.Verdict)
+	}
+	side := s.View(SideView, nil)
+	if n := len(rings(side)); n != 1 || !said(side, "least room over the travel") {
+		t.Errorf("%d rings on the side view", n)
+	}
+}
+
+// No band of a chart reaches below its panel: angles end at 0.
+func TestBandsOfAnglesEndAtTheAxis(t *testing.T) {
+	s, _ := sceneOf(t, buildOf(t, "gearbox-slip"))
+	bands, touched := 0, false
+	for _, shape := range s.View(TravelView, nil).Shapes {
+		if shape.Style != Doubt {
+			continue
+		}
+		bands++
+		floor := -panelHigh
+		if bands == 3 {
+			floor -= panelHigh + panelGap
+		}
+		for _, p := range shape.Points {
+			if bands <= 3 && p.Y < floor-1e-9 {
+				t.Errorf("band %d reaches %.2f below its panel", bands, floor-p.Y)
+			}
+			touched = touched || bands <= 3 && p.Y < floor+1e-9
+		}
+	}
+	if bands != 4 || !touched {
+		t.Errorf("%d bands, down to the axis: %v; nothing was tried", bands, touched)
 	}
 }

@@ -20,6 +20,7 @@ var enDraw = table{
 	"draw.residual":    "What the joints leave uneven (residual): {0}.",
 
 	"draw.obstacle":        "{0}: gap {1}",
+	"draw.room":            "least room over the travel {0}: {1}, limit {2}",
 	"draw.obstacle_beside": "{0}: gap {1}, beside; left or right not read",
 
 	"draw.unread": "Not read: {0}.",
