@@ -7,6 +7,7 @@ toolchain go1.26.8
 require (
 	codeberg.org/go-fonts/dejavu v0.4.0
 	codeberg.org/go-pdf/fpdf v0.12.0
+	codeberg.org/go-pdf/fpdf v0.12.0
 	early.yokebook v0.0.0
 	fyne.io/fyne/v2 v2.7.1
 	github.com/gofrs/flock v0.13.2

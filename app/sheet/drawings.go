@@ -1,15 +1,13 @@
 package sheet
 
-import (
-	"yokebook/app/draw"
-)
+import "yokebook/app/draw"
 
 // drawings are the shaft line from the side and from above, and what its lengths are counted between.
 func (m *maker) drawings() {
 	m.heading("sheet.drawings")
 	for _, v := range []draw.View{draw.SideView, draw.TopView} {
 		d := m.scene.View(v, nil)
-		m.add(Block{Kind: Picture, Drawing: &d})
+		m.add(Block{Kind: Picture, Drawing: &d, Scaled: true})
 	}
 }
 

@@ -54,6 +54,7 @@ type Block struct {
 	Pairs   []Pair
 	Table   *Table
 	Drawing *draw.Drawing
+	Scaled  bool // the drawing is to scale
 }
 
 // Pair is a fact: its name and what is known of it.

@@ -1,0 +1,178 @@
+package sheet
+
+import (
+	"math"
+
+	"yokebook/app/draw"
+)
+
+// Sizes of a page, in its units of 1/160 inch.
+const (
+	unitsPerMM = 160 / 25.4
+	edge       = 11 * unitsPerMM // kept free on all sides
+	gutter     = 4 * unitsPerMM  // between two columns of facts
+
+	bodySize   = 7.4 / 72 * 160
+	smallSize  = 6.4 / 72 * 160
+	headSize   = 9.4 / 72 * 160
+	titleSize  = 12 / 72. * 160
+	gap        = 0.9 * unitsPerMM // between blocks
+	readingFar = 330              // mm from which the letters of a drawing are read
+)
+
+// Pages lays the sheet out on paper. Each page is a drawing page as large as the paper, ready to be
+// shown, written as a picture, or put into a document. No row of a table is broken over two pages, and
+// no heading stands at the foot of one.
+func (s *Sheet) Pages() []draw.Page {
+	l := &layer{sheet: s, wide: s.Paper.Wide*unitsPerMM - 2*edge}
+	l.turn()
+	l.top()
+	for i, b := range s.Blocks {
+		l.block(b, s.Blocks[i+1:])
+	}
+	l.foot()
+	return l.pages
+}
+
+// layer puts blocks on pages, from top to bottom.
+type layer struct {
+	sheet *Sheet
+	pages []draw.Page
+	wide  float64 // of the text
+	y     float64 // where the next block stands
+}
+
+// turn begins a page.
+func (l *layer) turn() {
+	p := l.sheet.Paper
+	l.pages = append(l.pages, draw.Page{Wide: p.Wide * unitsPerMM, High: p.High * unitsPerMM, Title: l.sheet.Title})
+	l.y = edge
+}
+
+func (l *layer) page() *draw.Page { return &l.pages[len(l.pages)-1] }
+
+// bottom is how far down blocks may reach; the footer stands below.
+func (l *layer) bottom() float64 { return l.page().High - edge - 1.4*smallSize }
+
+// need turns the page where so much does not fit any more.
+func (l *layer) need(high float64) {
+	if l.y+high > l.bottom() && l.y > edge {
+		l.turn()
+	}
+}
+
+// write puts lines at a place and says how high they are.
+func (l *layer) write(x, y float64, lines []string, size float64, style draw.Style) float64 {
+	if len(lines) == 0 {
+		return 0
+	}
+	high := float64(len(lines)) * size * draw.Leading
+	widest := 0.0
+	for _, line := range lines {
+		widest = math.Max(widest, draw.TextWidth(line, size))
+	}
+	at := draw.Point{X: x, Y: y}
+	l.page().Texts = append(l.page().Texts, draw.Text{Lines: lines, Size: size, Style: style,
+		Box: draw.Box{Min: at, Max: draw.Point{X: x + widest, Y: y + high}}})
+	return high
+}
+
+// rule draws a line across the page.
+func (l *layer) rule(style draw.Style, from, to, y float64) {
+	l.page().Marks = append(l.page().Marks, draw.Mark{Style: style, Points: []draw.Point{{X: from, Y: y}, {X: to, Y: y}}})
+}
+
+// para puts a text over the whole width.
+func (l *layer) para(text string, size float64, style draw.Style) {
+	l.lines(draw.Wrap(text, size, l.wide), size, style, 0)
+	l.y += gap
+}
+
+// lines puts lines one after the other, on the next page where they reach the foot.
+func (l *layer) lines(lines []string, size float64, style draw.Style, in float64) {
+	l.need(math.Min(float64(len(lines)), 3) * size * draw.Leading)
+	for _, line := range lines {
+		l.need(size * draw.Leading)
+		l.y += l.write(edge+in, l.y, []string{line}, size, style)
+	}
+}
+
+// first is how high the part of a block is that must not be parted from the heading above it.
+func (l *layer) first(blocks []Block) float64 {
+	if len(blocks) == 0 {
+		return 0
+	}
+	switch b := blocks[0]; b.Kind {
+	case Picture:
+		return l.lay(b).High
+	case Grid:
+		return l.rowHeight(*b.Table, l.headings(*b.Table)) + l.rowHeight(*b.Table, b.Table.Rows[0])
+	case Facts:
+		return 3 * bodySize * draw.Leading
+	}
+	return 2 * bodySize * draw.Leading
+}
+
+func (l *layer) block(b Block, next []Block) {
+	switch b.Kind {
+	case Heading:
+		high := headSize*draw.Leading + 2*gap
+		l.need(high + gap + l.first(next))
+		if l.y > edge {
+			l.y += gap
+		}
+		l.y += l.write(edge, l.y, []string{b.Text}, headSize, draw.Read)
+		l.rule(draw.Read, edge, edge+l.wide, l.y)
+		l.y += gap
+	case Para:
+		l.para(b.Text, bodySize, draw.Plain)
+	case Alarm:
+		l.para(b.Text, bodySize, draw.Worst)
+	case Small:
+		l.para(b.Text, smallSize, draw.Quiet)
+	case List:
+		for _, item := range b.Items {
+			l.item(item)
+		}
+		l.y += gap
+	case Facts:
+		l.facts(b.Pairs)
+	case Grid:
+		l.grid(*b.Table)
+	case Picture:
+		l.picture(b)
+	}
+}
+
+// item is one line of a list, with a dash before it.
+func (l *layer) item(text string) {
+	in := 2 * unitsPerMM
+	lines := draw.Wrap(text, smallSize, l.wide-in)
+	l.need(smallSize * draw.Leading)
+	l.write(edge, l.y, []string{"–"}, smallSize, draw.Plain)
+	l.lines(lines, smallSize, draw.Plain, in)
+}
+
+// lay puts a drawing on a page of its own, as wide as the text.
+func (l *layer) lay(b Block) draw.Page {
+	return b.Drawing.Lay(draw.Options{Wide: l.wide, Far: readingFar})
+}
+
+// picture puts a drawing on the page, with its scale where it has one.
+func (l *layer) picture(b Block) {
+	p := l.lay(b)
+	high := p.High
+	if b.Scaled && p.Scale > 0 {
+		high += smallSize * draw.Leading
+	}
+	l.need(high)
+	p = p.Moved(draw.Point{X: edge, Y: l.y})
+	on := l.page()
+	on.Marks, on.Texts, on.Signs = append(on.Marks, p.Marks...), append(on.Texts, p.Texts...), append(on.Signs, p.Signs...)
+	l.y += p.High
+	if b.Scaled && p.Scale > 0 {
+		text := l.sheet.says.Say("sheet.scale", l.sheet.says.Number(unitsPerMM/p.Scale, "", 0))
+		l.y += l.write(edge+14, l.y, []string{text}, smallSize, draw.Quiet)
+	}
+	l.y += gap
+}
