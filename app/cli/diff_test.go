@@ -6,6 +6,8 @@ import (
 	"testing"
 )
 
+const demoID = "019d2a00-0000-7000-8000-00000000d300"
+
 // demoFile is the invented build that the program shows first.
 func demoFile(t *testing.T) string {
 	t.Helper()
