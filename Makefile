@@ -10,7 +10,7 @@ PURE := yokebook/measure/... yokebook/checks/... yokebook/sync/...
 SHARED := yokebook/measure/store/... yokebook/sync/... yokebook/app/logbook/... yokebook/app/places/...
 
 .DEFAULT_GOAL := help
-.PHONY: help run test build headless lint vet race test-servers same-bits golden bench soak picture clean
+.PHONY: help run test build headless lint vet race test-servers test-android apk aab icon same-bits golden bench soak picture clean
 
 help: ## list what can be made
 	@awk -F ':.*## ' '/^[a-z-]+:.*## /{printf "  make %-10s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -47,6 +47,20 @@ race: ## the packages in which goroutines meet, under the race detector
 
 test-servers: ## sync against real WebDAV servers, started on loopback; one that is missing is installed
 	@.ci/servers
+
+test-android: ## compile and vet for Android without an NDK, rehearse the package, compare what it asks for
+	@.ci/need window android
+	@.ci/android/check
+	@.ci/android/rehearse
+
+apk: ## build/yokebook.apk, to be tried on a phone; ANDROID_NDK_HOME and ANDROID_HOME say where NDK and SDK are
+	@.ci/android/package apk
+
+aab: ## build/yokebook.aab, signed for a store; needs ANDROID_KEYSTORE and bundletool besides
+	@.ci/android/package aab
+
+icon: ## redraw the icon in app/icon
+	go run ./app/icon app/icon
 
 same-bits: headless ## the findings of testdata/builds on amd64 and arm64 against testdata/golden
 	@.ci/need test
