@@ -123,9 +123,15 @@ func TestSweepOfBestValuesSaysTheSameNumbers(t *testing.T) {
 	s := onLeaves(t, measure.NewLayout())
 	s.wholeTravel()
 	s.spline(100, 30, 35)
+	for i := range s.b.Readings {
+		s.b.Readings[i].Instrument = "" // read with nothing known: there is doubt
+	}
 	with, without := checks.Sweep(s.b), checks.SweepBest(s.b)
 	if len(without.Rows) != len(with.Rows) || len(with.Rows) < 10 {
 		t.Fatalf("%d rows, want the %d of a sweep with doubt", len(without.Rows), len(with.Rows))
+	}
+	if a := with.Rows[1].Angles[0]; a.Low == a.High {
+		t.Fatal("the sweep has no doubt to be left out")
 	}
 	for i, w := range without.Rows {
 		full := with.Rows[i]
