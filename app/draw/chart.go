@@ -51,9 +51,9 @@ func (s *Scene) travel(heightMM *float64) Drawing {
 	if heightMM == nil || d.Box.empty() {
 		return d
 	}
-	bump, droop := s.sweep.Rows[len(s.sweep.Rows)-1].HeightMM, s.sweep.Rows[0].HeightMM
-	x := chartWide * (droop - min(max(*heightMM, bump), droop)) / (droop - bump)
-	d.Shapes = append(slices.Clip(d.Shapes), Shape{Name: "now", Style: Read, Points: []Point{{x, 0}, {x, d.Box.Min.Y + tickHigh}}})
+	if top, bottom, ok := s.Now(*heightMM); ok {
+		d.Shapes = append(slices.Clip(d.Shapes), Shape{Name: "now", Style: Read, Points: []Point{top, bottom}})
+	}
 	return d
 }
 

@@ -25,7 +25,11 @@ type Page struct {
 	Marks      []Mark
 	Texts      []Text
 	Signs      []Placed
+	frame      frame
 }
+
+// Put is where a place of the drawing stands on the page.
+func (p Page) Put(at Point) Point { return p.frame.put(at, Point{}) }
 
 // Mark is a line, an outline or an arc on the page.
 type Mark struct {
@@ -76,7 +80,7 @@ func (d Drawing) Lay(o Options) Page {
 	}
 	size, large := TextSize(o.Far, 16), TextSize(o.Far, 18)
 	f, high := d.frame(o.Wide)
-	p := Page{View: d.View, Wide: o.Wide, Title: d.Title, Origin: f.at}
+	p := Page{View: d.View, Wide: o.Wide, Title: d.Title, Origin: f.at, frame: f}
 	if d.Flat == 0 {
 		p.Scale = f.x
 	}
@@ -170,6 +174,7 @@ func (t Text) moved(by Point) Text {
 // shift moves everything that is on the page.
 func (p *Page) shift(by Point) {
 	p.Origin = p.Origin.plus(by)
+	p.frame.at = p.Origin
 	for i := range p.Marks {
 		for k := range p.Marks[i].Points {
 			p.Marks[i].Points[k] = p.Marks[i].Points[k].plus(by)

@@ -159,15 +159,7 @@ func (p *painter) joint(i int) {
 func (p *painter) jointName(i int) string { return "joint " + p.subject(i) }
 
 // subject is what findings call a joint.
-func (p *painter) subject(i int) string {
-	switch {
-	case i == 0:
-		return "front"
-	case i == len(p.bones.joints)-1:
-		return "rear"
-	}
-	return "centre"
-}
+func (p *painter) subject(i int) string { return subjectOf(i, len(p.bones.joints)) }
 
 // ghosts draws the shafts at the ends of the travel.
 func (p *painter) ghosts() {

@@ -13,7 +13,15 @@ const letterAt = 0.62
 
 // lineTitle says what is seen, in which state.
 func (s *Scene) lineTitle(v View, st checks.Stance) string {
-	what := s.says.Say("draw.title." + string(v))
+	what, where := s.says.Say("draw.title."+string(v)), s.where(st)
+	if where == "" {
+		return what
+	}
+	return s.says.Say("draw.title", what, where)
+}
+
+// where says in which state a line stands, at which height, and whether it was computed; "" for neither.
+func (s *Scene) where(st checks.Stance) string {
 	state := ""
 	if st.State != (measure.State{}) {
 		state = s.says.State(st.State)
@@ -24,12 +32,12 @@ func (s *Scene) lineTitle(v View, st checks.Stance) string {
 	case st.HeightMM != nil:
 		state = s.says.Say("draw.height", *st.HeightMM)
 	case state == "":
-		return what
+		return ""
 	}
 	if st.Predicted {
-		state = s.says.Say("draw.computed", state)
+		return s.says.Say("draw.computed", state)
 	}
-	return s.says.Say("draw.title", what, state)
+	return state
 }
 
 // angles letters the slope of every part and, from the side, the angle at every joint.
@@ -111,13 +119,7 @@ func (p *painter) span(i int) float64 {
 // seen is a part's forward direction in the drawing.
 func (p *painter) seen(part checks.StancePart) Point { return p.at(axisOf(part)).unit() }
 
-// angleSaid is a joint's angle with the doubt of its finding, where this is a state that was judged.
-func (p *painter) angleSaid(i int) string {
-	if f := p.finding("joint.angle", p.subject(i), p.state); f != nil && p.state != (measure.State{}) {
-		return p.saidOf(f)
-	}
-	return p.says.Number(p.bones.stance.AnglesDeg[i], "deg", 0.1)
-}
+func (p *painter) angleSaid(i int) string { return p.Scene.angleSaid(p.bones.stance, i, p.subject(i)) }
 
 // lengths letters the shafts' lengths, or says that nobody read them.
 func (p *painter) lengths() {
@@ -179,11 +181,7 @@ func (p *painter) worst() (int, *checks.Finding) {
 func (p *painter) notes() {
 	st := p.bones.stance
 	if !p.top() && finite(st.Residual) {
-		value := p.says.Number(st.Residual, "deg", 0.1)
-		if f := p.finding("joint.residual", "", p.state); f != nil && p.state != (measure.State{}) {
-			value = p.saidOf(f)
-		}
-		p.note(p.says.Say("draw.residual", value))
+		p.note(p.says.Say("draw.residual", p.residualSaid(st)))
 	}
 	var unread []string
 	for _, part := range st.Parts {

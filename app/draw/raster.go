@@ -25,8 +25,16 @@ func (p Page) Image(t Theme, pixels float64) *image.RGBA {
 		pixels = 1
 	}
 	wide, high := int(math.Ceil(p.Wide*pixels)), int(math.Ceil(p.High*pixels))
-	c := canvas{image.NewRGBA(image.Rect(0, 0, wide, high)), t, pixels}
-	draw.Draw(c.img, c.img.Bounds(), image.NewUniform(t.Paper), image.Point{}, draw.Src)
+	img := image.NewRGBA(image.Rect(0, 0, wide, high))
+	draw.Draw(img, img.Bounds(), image.NewUniform(t.Paper), image.Point{}, draw.Src)
+	p.Over(img, t, pixels)
+	return img
+}
+
+// Over draws the page over what an image shows already, from its upper left corner, so many pixels to a
+// page unit. What lies beyond the image is left out.
+func (p Page) Over(img *image.RGBA, t Theme, pixels float64) {
+	c := canvas{img, t, pixels}
 	for _, m := range p.Marks {
 		c.mark(m)
 	}
@@ -38,7 +46,6 @@ func (p Page) Image(t Theme, pixels float64) *image.RGBA {
 	for _, x := range p.Texts {
 		c.text(x)
 	}
-	return c.img
 }
 
 // canvas is an image with the scale that it is drawn at.
