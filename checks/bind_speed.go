@@ -113,13 +113,24 @@ func orNone(number float64, err error) float64 {
 // rollingRadius is tyre.radius in mm, else worked out from tyre.code, with the range that the code
 // leaves open.
 func (e *engine) rollingRadius() *quantity {
+	if e.tyre == nil {
+		e.tyre = &rolling{e.findRadius()}
+	}
+	return e.tyre.radius
+}
+
+// rolling is the radius of the tyres, nil where nobody read them.
+type rolling struct{ radius *quantity }
+
+func (e *engine) findRadius() *quantity {
 	if q := e.bench("tyre.radius"); q != nil {
 		return q
 	}
-	for _, r := range slices.Backward(e.readings) {
-		if r.Point != "tyre.code" {
+	for i := range slices.Backward(e.readings) {
+		if e.readings[i].Point != "tyre.code" {
 			continue
 		}
+		r := e.readings[i]
 		tyre, err := shaft.ParseTyre(r.Value.Token())
 		if err != nil {
 			continue

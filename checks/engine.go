@@ -18,6 +18,9 @@ type engine struct {
 	holds    []judgedFinding
 	taken    map[place]*taken            // what take found
 	heights  map[measure.State]*quantity // of the hub, once asked for
+	means    map[measure.State]height    // what stateHeight found
+	turned   map[laying]turning          // what reversalOf found
+	tyre     *rolling                    // what rollingRadius found
 	moves    *motion                     // how the axle moves, once asked for
 	drawn    *model                      // the line drawn through readings, once made
 	stroke   *stroke                     // of the sliding part, once worked out

@@ -56,7 +56,7 @@ func newEngine(b *measure.Build, prev *Result) *engine {
 }
 
 func emptyEngine(b *measure.Build) *engine {
-	return &engine{build: b, memo: newMemo(), taken: map[place]*taken{}}
+	return &engine{build: b, memo: newMemo(), taken: map[place]*taken{}, means: map[measure.State]height{}, turned: map[laying]turning{}}
 }
 
 // gather sorts out the readings that count and lays the lines.

@@ -88,9 +88,9 @@ func (e *engine) takeRead(key string, state measure.State) *taken {
 func (e *engine) elsewhere(key string) []measure.Reading {
 	for _, ride := range fallback {
 		var found []measure.Reading
-		for _, r := range e.readings {
-			if r.Point == key && r.Ride == ride && !everywhere(r) && (len(found) == 0 || r.State() == found[0].State()) {
-				found = append(found, r)
+		for i := range e.readings {
+			if r := &e.readings[i]; r.Point == key && r.Ride == ride && !everywhere(*r) && (len(found) == 0 || r.State() == found[0].State()) {
+				found = append(found, *r)
 			}
 		}
 		if len(found) > 0 {

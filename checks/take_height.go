@@ -29,12 +29,29 @@ func (e *engine) lengthAtHeight(key string, q *quantity, list []measure.Reading,
 	return q
 }
 
+// height is a height in mm, where one was read.
+type height struct {
+	mm   float64
+	read bool
+}
+
 // stateHeight is the height that a state means as a number: as read of the hub, else the lower median of
 // those that its readings carry; false when none was read.
 func (e *engine) stateHeight(state measure.State) (float64, bool) {
+	state = state.Base()
+	h, known := e.means[state]
+	if !known {
+		h.mm, h.read = e.findHeight(state)
+		e.means[state] = h
+	}
+	return h.mm, h.read
+}
+
+func (e *engine) findHeight(state measure.State) (float64, bool) {
 	var hub, carried []float64
-	for _, r := range e.readings {
-		if r.State() != state.Base() || everywhere(r) {
+	for i := range e.readings {
+		r := &e.readings[i]
+		if r.Ride != state.Ride || r.Load != state.Load || everywhere(*r) {
 			continue
 		}
 		if h, ok := r.Number(); ok && r.Point == "hub.height" {

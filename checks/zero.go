@@ -35,16 +35,38 @@ type place struct {
 	state measure.State
 }
 
+// laying is an instrument in a setup, and turning what its reversal there found, if it was turned.
+type laying struct {
+	instrument string
+	setup      int
+}
+
+type turning struct {
+	reversal
+	ok bool
+}
+
 // reversalOf works out an instrument's zero in one setup from the places that it was laid in both
 // ways: z = (m₁ − m₂)/2, each m a mean in the vehicle's own sign. Not ok: it was never turned there.
 // Source: reversal of a spirit level, as on any level calibration sheet.
 func (e *engine) reversalOf(instrument string, setup int) (reversal, bool) {
+	at := laying{instrument, setup}
+	t, known := e.turned[at]
+	if !known {
+		t.reversal, t.ok = e.findReversal(instrument, setup)
+		e.turned[at] = t
+	}
+	return t.reversal, t.ok
+}
+
+func (e *engine) findReversal(instrument string, setup int) (reversal, bool) {
 	both := map[place]*[2][]measure.Reading{}
 	var places []place
-	for _, r := range e.readings {
-		if r.Instrument != instrument || r.Setup != setup || r.Way == 0 || r.Basis != measure.Measured {
+	for i := range e.readings {
+		if r := &e.readings[i]; r.Instrument != instrument || r.Setup != setup || r.Way == 0 || r.Basis != measure.Measured {
 			continue
 		}
+		r := e.readings[i]
 		at := place{r.Point, r.State()}
 		if both[at] == nil {
 			both[at] = new([2][]measure.Reading)

@@ -60,6 +60,9 @@ var (
 	inchCode      = regexp.MustCompile(mark + `(\d{1,2}(?:\.\d{1,2})?)` + build + rim)
 )
 
+// spelling puts one sign for those that mean the same.
+var spelling = strings.NewReplacer(",", ".", "×", "X", "–", "-")
+
 // Assumed aspects of codes that are silent about it (from memory: metric radials of that time have
 // 80 to 82 %, inch sizes about 90 to 107 %).
 const (
@@ -80,7 +83,7 @@ const inch = 25.4
 // one line when the code fits no form or a size that no tyre has.
 func ParseTyre(code string) (Tyre, error) {
 	plain := strings.Join(strings.Fields(strings.ToUpper(code)), " ")
-	plain = strings.NewReplacer(",", ".", "×", "X", "–", "-").Replace(plain)
+	plain = spelling.Replace(plain)
 	t, ok := parseForms(plain)
 	if len(code) > 60 || !ok {
 		return Tyre{}, fmt.Errorf("tyre code %.40q is not understood; write it as 205/55 R16, 31x10.5 R15, 165 R15 or 7.50-16", code)
