@@ -10,6 +10,11 @@
 // is told was then run in full at the rounded amount. Solve is pure: the same build gives the same
 // report on every device, whatever prev is. It ends early when its context does.
 //
+// The search goes over whole steps: halving finds where a single knob begins and ceases to work, a lattice
+// and ever shorter strides find the pair. No library's optimiser takes part, because those that are kept
+// well rest on functions of math that differ between processors, and the same build is to give the same
+// amounts on all of them; a test has one (gonum, the simplex of Nelder and Mead) look for a better pair.
+//
 // Where it stops: readings of the changed vehicle are derived in the side view, plan angles stay as
 // they are, and what is bent, welded or machined is taken as done exactly. It is to be measured again.
 package remedy

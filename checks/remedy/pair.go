@@ -21,29 +21,42 @@ func (s *search) pairOf(t *Trouble, dials []*dial, ways []way) (*way, error) {
 // bestOf goes through the pairs with a dial that rather stands alone, or through those without.
 func (s *search) bestOf(t *Trouble, dials []*dial, ways []way, alone bool) (*way, error) {
 	var best *way
+	var mark *rating // what is to be beaten
+	if len(ways) > 0 {
+		mark = &ways[0].rating
+	}
 	for i, d := range dials {
 		for _, e := range dials[i+1:] {
-			if (d.knob.alone || e.knob.alone) != alone || !t.within(d.knob, e.knob) {
+			if (d.knob.alone || e.knob.alone) != alone {
 				continue
 			}
-			w, err := s.pair(t, d, e, ways)
+			s.part()
+			if !t.within(d.knob, e.knob) {
+				continue
+			}
+			w, err := s.pair(t, d, e, ways, mark)
 			if err != nil {
 				return nil, err
 			}
-			if w != nil && (best == nil || w.order(best.rating) < 0) {
-				best = w
+			if w != nil && w.beats(mark) {
+				best, mark = w, &w.rating
 			}
 		}
-	}
-	if best != nil && len(ways) > 0 && best.order(ways[0].rating) >= 0 {
-		return nil, nil
 	}
 	return best, nil
 }
 
+// beats reports a rating that is better than a mark; any is better than none.
+func (r rating) beats(mark *rating) bool { return mark == nil || r.order(*mark) < 0 }
+
+// hopeless reports an amount of work with which nothing can beat a mark.
+func hopeless(work float64, mark *rating) bool {
+	return mark != nil && mark.harm == 0 && work >= mark.work
+}
+
 // pair looks at a lattice over both dials, goes down from the best setting that works there and from
-// the singles of the two, whichever is best, and confirms what it comes to.
-func (s *search) pair(t *Trouble, d, e *dial, ways []way) (*way, error) {
+// the singles of the two, whichever is best, and confirms what it comes to where that beats the mark.
+func (s *search) pair(t *Trouble, d, e *dial, ways []way, mark *rating) (*way, error) {
 	var starts []point
 	for _, w := range ways {
 		if w.at.a == d.at {
@@ -53,7 +66,7 @@ func (s *search) pair(t *Trouble, d, e *dial, ways []way) (*way, error) {
 			starts = append(starts, point{d.zero, w.at.ia})
 		}
 	}
-	found, err := s.onLattice(t, d, e, ways)
+	found, err := s.onLattice(t, d, e, mark)
 	if err != nil {
 		return nil, err
 	}
@@ -71,7 +84,7 @@ func (s *search) pair(t *Trouble, d, e *dial, ways []way) (*way, error) {
 			best = &way{at: both(d, p.i, e, p.j), rating: r}
 		}
 	}
-	if best == nil || len(ways) > 0 && best.order(ways[0].rating) >= 0 {
+	if best == nil || !best.beats(mark) {
 		return nil, nil
 	}
 	return s.settle(t, d, e, *best)
@@ -92,13 +105,13 @@ func (s *search) bestStart(t *Trouble, d, e *dial, starts []point) (best point, 
 type point struct{ i, j int }
 
 // onLattice is the best setting of a lattice that works at a glance.
-func (s *search) onLattice(t *Trouble, d, e *dial, ways []way) (*point, error) {
+func (s *search) onLattice(t *Trouble, d, e *dial, mark *rating) (*point, error) {
 	var list []setting
 	var points []point
 	for _, i := range d.coarse() {
 		for _, j := range e.coarse() {
 			at := both(d, i, e, j)
-			if len(ways) > 0 && ways[0].harm == 0 && s.work(at) > ways[0].work {
+			if hopeless(s.work(at), mark) {
 				continue
 			}
 			list, points = append(list, at), append(points, point{i, j})
@@ -197,7 +210,7 @@ func (s *search) settle(t *Trouble, d, e *dial, w way) (*way, error) {
 	}
 	var list []way
 	for _, at := range near {
-		if l := s.looks[at]; l.possible {
+		if l := s.lookAt(at); l.possible {
 			list = append(list, way{at: at, rating: rating{s.harm(t, l.findings), s.work(at)}})
 		}
 	}
@@ -205,7 +218,7 @@ func (s *search) settle(t *Trouble, d, e *dial, w way) (*way, error) {
 	var best *way
 	tries := 0
 	for _, c := range list {
-		if m := t.margin(s.looks[c.at].findings); m < -0.01 || c.order(w.rating) < 0 && m < -0.002 {
+		if m := t.margin(s.lookAt(c.at).findings); m < -0.01 || c.order(w.rating) < 0 && m < -0.002 {
 			continue
 		}
 		if tries++; tries > leeway {

@@ -55,6 +55,9 @@ type Report struct {
 // fewest other findings of the same kind worse, and of these the least work. prev, which may be nil,
 // only saves work. It errs with the context's error, and never otherwise. b is not changed.
 func Solve(ctx context.Context, b *measure.Build, prev *checks.Result) (*Report, error) {
+	if ctx.Err() != nil {
+		return nil, ctx.Err()
+	}
 	s := newSearch(ctx, vehicleOf(b), prev)
 	report := &Report{Chance: chanceOf(s.base.Findings)}
 	for _, t := range s.troubles() {
@@ -64,6 +67,26 @@ func Solve(ctx context.Context, b *measure.Build, prev *checks.Result) (*Report,
 		report.Troubles = append(report.Troubles, t)
 	}
 	return report, nil
+}
+
+// SolveOne is Solve for one check and subject only, for a person who asks about a finding. told, which may
+// be nil, hears how many parts of the search are done, from any goroutine but one call at a time. Nil
+// without an error: nothing of that check and subject is out or unsure.
+func SolveOne(ctx context.Context, b *measure.Build, prev *checks.Result, check, subject string, told func(done, of int)) (*Trouble, error) {
+	if ctx.Err() != nil {
+		return nil, ctx.Err()
+	}
+	s := newSearch(ctx, vehicleOf(b), prev)
+	s.hears = told
+	for _, t := range s.troubles() {
+		if t.Check == check && t.Subject == subject {
+			if err := s.solve(&t); err != nil {
+				return nil, err
+			}
+			return &t, nil
+		}
+	}
+	return nil, nil
 }
 
 func chanceOf(findings []checks.Finding) *float64 {

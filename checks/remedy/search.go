@@ -16,10 +16,14 @@ type search struct {
 	before  map[string]checks.Finding // of the run
 	dials   []*dial
 	glanced map[string]checks.Finding // the same at a glance
+	lock    sync.Mutex                // of the next two: knobs are looked at side by side
 	looks   map[setting]look
 	runs    map[setting]*checks.Result // of what is judged
 	whole   map[setting]*checks.Result // of everything
 	judged  map[string]string          // check → its group, where it has a verdict
+	hears   func(done, of int)         // how far a search for one trouble is; may be nil
+	done    int                        // parts of it that are done
+	of      int                        // parts that there are
 }
 
 // dial is a knob that this vehicle has, with its amounts.
@@ -64,6 +68,16 @@ func newSearch(ctx context.Context, v *vehicle, prev *checks.Result) *search {
 		s.dials = append(s.dials, d)
 	}
 	return s
+}
+
+// part tells that one more part of the search for a trouble is done.
+func (s *search) part() {
+	s.lock.Lock()
+	defer s.lock.Unlock()
+	s.done++
+	if s.hears != nil {
+		s.hears(s.done, s.of)
+	}
 }
 
 // one is the setting of one dial.
@@ -127,14 +141,45 @@ func each(ctx context.Context, n int, do func(i int)) error {
 	return ctx.Err()
 }
 
-// glance judges settings that were not looked at yet.
-func (s *search) glance(list ...setting) error {
+// missing are the settings of a list that a map has nothing of, each once.
+func missing[T any](lock *sync.Mutex, m map[setting]T, list []setting) []setting {
+	lock.Lock()
+	defer lock.Unlock()
 	var open []setting
 	for _, at := range list {
-		if _, known := s.looks[at]; !known && !slices.Contains(open, at) {
+		if _, known := m[at]; !known && !slices.Contains(open, at) {
 			open = append(open, at)
 		}
 	}
+	return open
+}
+
+// remember puts what was found of settings into a map.
+func remember[T any](lock *sync.Mutex, m map[setting]T, list []setting, found []T) {
+	lock.Lock()
+	defer lock.Unlock()
+	for i, at := range list {
+		m[at] = found[i]
+	}
+}
+
+// lookAt is what a glance found of a setting.
+func (s *search) lookAt(at setting) look {
+	s.lock.Lock()
+	defer s.lock.Unlock()
+	return s.looks[at]
+}
+
+// ran is what a run found of a setting.
+func (s *search) ran(at setting) *checks.Result {
+	s.lock.Lock()
+	defer s.lock.Unlock()
+	return s.runs[at]
+}
+
+// glance judges settings that were not looked at yet.
+func (s *search) glance(list ...setting) error {
+	open := missing(&s.lock, s.looks, list)
 	found := make([]look, len(open))
 	err := each(s.ctx, len(open), func(i int) {
 		if v := s.turned(open[i]); v != nil {
@@ -144,9 +189,7 @@ func (s *search) glance(list ...setting) error {
 	if err != nil {
 		return err
 	}
-	for i, at := range open {
-		s.looks[at] = found[i]
-	}
+	remember(&s.lock, s.looks, open, found)
 	return nil
 }
 
@@ -161,12 +204,7 @@ func (s *search) kin(at setting) func(check string) bool {
 
 // run judges settings in full by the checks of their groups; what is not possible has no result.
 func (s *search) run(list ...setting) error {
-	var open []setting
-	for _, at := range list {
-		if _, known := s.runs[at]; !known && !slices.Contains(open, at) {
-			open = append(open, at)
-		}
-	}
+	open := missing(&s.lock, s.runs, list)
 	found := make([]*checks.Result, len(open))
 	err := each(s.ctx, len(open), func(i int) {
 		if v := s.turned(open[i]); v != nil {
@@ -176,9 +214,7 @@ func (s *search) run(list ...setting) error {
 	if err != nil {
 		return err
 	}
-	for i, at := range open {
-		s.runs[at] = found[i]
-	}
+	remember(&s.lock, s.runs, open, found)
 	return nil
 }
 

@@ -216,13 +216,13 @@ func (s *search) kindest(t *Trouble, d *dial, near, far int) (int, error) {
 	return pick, nil
 }
 
-func (s *search) harmAt(t *Trouble, at setting) int { return s.harm(t, s.looks[at].findings) }
+func (s *search) harmAt(t *Trouble, at setting) int { return s.harm(t, s.lookAt(at).findings) }
 
 // narrow looks between marks for a span that slipped through: around the mark that comes nearest.
 func (s *search) narrow(t *Trouble, d *dial, marks []int) (*way, error) {
 	best, most := -1, 0.0
 	for n, i := range marks {
-		l := s.looks[d.one(i)]
+		l := s.lookAt(d.one(i))
 		if m := t.margin(l.findings); l.possible && (best < 0 || m > most) {
 			best, most = n, m
 		}

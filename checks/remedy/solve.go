@@ -14,17 +14,10 @@ func (s *search) solve(t *Trouble) error {
 			dials = append(dials, d)
 		}
 	}
-	var ways []way
-	for _, d := range dials {
-		w, err := s.single(t, d)
-		if err != nil {
-			return err
-		}
-		if w == nil {
-			t.Short = append(t.Short, d.knob.Key)
-			continue
-		}
-		ways = append(ways, *w)
+	s.done, s.of = 0, len(dials)+len(dials)*(len(dials)-1)/2+1
+	ways, err := s.singles(t, dials)
+	if err != nil {
+		return err
 	}
 	slices.SortStableFunc(ways, func(a, b way) int { return a.order(b.rating) })
 	best, err := s.pairOf(t, dials, ways)
@@ -49,6 +42,29 @@ func (s *search) solve(t *Trouble) error {
 		t.Pair = &pair
 	}
 	return nil
+}
+
+// singles are the ways out by one dial alone, in the order of the dials; what does not do it alone is noted.
+func (s *search) singles(t *Trouble, dials []*dial) ([]way, error) {
+	found, errs := make([]*way, len(dials)), make([]error, len(dials))
+	if err := each(s.ctx, len(dials), func(i int) {
+		found[i], errs[i] = s.single(t, dials[i])
+		s.part()
+	}); err != nil {
+		return nil, err
+	}
+	var ways []way
+	for i, w := range found {
+		switch {
+		case errs[i] != nil:
+			return nil, errs[i]
+		case w == nil:
+			t.Short = append(t.Short, dials[i].knob.Key)
+		default:
+			ways = append(ways, *w)
+		}
+	}
+	return ways, nil
 }
 
 // rating says how good a setting is that works: how many other findings it makes worse, then how much
@@ -80,7 +96,7 @@ type way struct {
 
 // rate looks at a setting; not ok where it does not work at a glance.
 func (s *search) rate(t *Trouble, at setting) (r rating, ok bool) {
-	l := s.looks[at]
+	l := s.lookAt(at)
 	if !l.possible || !t.over(l.findings, s.before) {
 		return rating{}, false
 	}
@@ -92,7 +108,7 @@ func (s *search) works(t *Trouble, at setting) (bool, error) {
 	if err := s.glance(at); err != nil {
 		return false, err
 	}
-	l := s.looks[at]
+	l := s.lookAt(at)
 	return l.possible && t.over(l.findings, s.before), nil
 }
 
@@ -101,7 +117,7 @@ func (s *search) confirmed(t *Trouble, at setting) (bool, error) {
 	if err := s.run(at); err != nil {
 		return false, err
 	}
-	r := s.runs[at]
+	r := s.ran(at)
 	return r != nil && t.over(r.Findings, s.before), nil
 }
 
@@ -135,7 +151,7 @@ func (s *search) harm(t *Trouble, findings []checks.Finding) int {
 
 // harmInFull counts them by the run of a setting that was run.
 func (s *search) harmInFull(t *Trouble, at setting) int {
-	return s.count(t, s.runs[at].Findings, func(f, was checks.Finding) bool { return rank(f.Verdict) > rank(was.Verdict) })
+	return s.count(t, s.ran(at).Findings, func(f, was checks.Finding) bool { return rank(f.Verdict) > rank(was.Verdict) })
 }
 
 // count counts the findings that a trouble is not about and that are worse than before.

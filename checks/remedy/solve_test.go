@@ -5,6 +5,7 @@ import (
 	"errors"
 	"math"
 	"reflect"
+	"sync/atomic"
 	"testing"
 
 	"yokebook/checks"
@@ -105,5 +106,71 @@ func TestNothingWrongNothingToChange(t *testing.T) {
 	s.line("3.0", "4.5", "3.0")
 	if r := s.solve(); len(r.Troubles) != 0 {
 		t.Errorf("%d troubles, first %+v", len(r.Troubles), r.Troubles[0])
+	}
+}
+
+// counted is a context that is over once it was asked a number of times, and counts how often it is asked
+// after that.
+type counted struct {
+	context.Context
+	left  atomic.Int64
+	after atomic.Int64
+}
+
+func (c *counted) Err() error {
+	if c.left.Add(-1) >= 0 {
+		return nil
+	}
+	c.after.Add(1)
+	return context.Canceled
+}
+
+// Wherever in the search its context ends, nothing more is judged: Solve asks before each build that it judges,
+// so what it asks afterwards is how it finds its way out.
+func TestSolveEndsAtOnceWhereverItIs(t *testing.T) {
+	b := invented(t, "demo.json")
+	whole := &counted{Context: context.Background()}
+	whole.left.Store(1 << 40)
+	solveIn := func(c *counted) (*remedy.Trouble, error) {
+		return remedy.SolveOne(c, b, nil, "joint.angle", "rear", nil)
+	}
+	if _, err := solveIn(whole); err != nil {
+		t.Fatal(err)
+	}
+	all := 1<<40 - whole.left.Load()
+	if all < 100 {
+		t.Fatalf("asked only %d times: the test proves nothing", all)
+	}
+	for n := int64(0); n < all; n += 1 + all/40 {
+		c := &counted{Context: context.Background()}
+		c.left.Store(n)
+		if x, err := solveIn(c); !errors.Is(err, context.Canceled) || x != nil {
+			t.Errorf("ended after %d of %d: %v, %v", n, all, x, err)
+		}
+		if more := c.after.Load(); more > 60 {
+			t.Errorf("ended after %d of %d: asked %d times more", n, all, more)
+		}
+	}
+}
+
+// What is asked for one finding is what the whole report says of it, and its progress rises to the end.
+func TestOneTroubleIsThatOfTheReport(t *testing.T) {
+	b := invented(t, "steep.json")
+	last := 0
+	told := func(done, of int) {
+		if done != last+1 || done > of {
+			t.Errorf("told %d of %d after %d", done, of, last)
+		}
+		last = done
+	}
+	one, err := remedy.SolveOne(context.Background(), b, nil, "joint.torsional", "", told)
+	if err != nil || one == nil || last == 0 {
+		t.Fatalf("%v, %v, told %d times", one, err, last)
+	}
+	if whole := troubleOf(t, solve(t, b), "joint.torsional", ""); !reflect.DeepEqual(*one, whole) {
+		t.Errorf("alone %+v, in the report %+v", *one, whole)
+	}
+	if none, err := remedy.SolveOne(context.Background(), b, nil, "joint.angle", "nowhere", nil); none != nil || err != nil {
+		t.Errorf("of nothing: %v, %v", none, err)
 	}
 }
