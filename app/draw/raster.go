@@ -43,8 +43,9 @@ func (p Page) Over(img *image.RGBA, t Theme, pixels float64) {
 			c.mark(m)
 		}
 	}
+	lines := p.table(p.High)
 	for _, x := range p.Texts {
-		c.text(x)
+		c.text(x, lines.inked(x.Box.grown(3, 3)))
 	}
 }
 
@@ -165,32 +166,46 @@ func dashed(pts []Point, dash []float64) [][]Point {
 	return runs
 }
 
-// text writes lines with a rim of paper, so that they stay clear of what lies below.
-func (c canvas) text(t Text) {
+// rim is where the paper around letters is laid, page units.
+var rim = []Point{{-1.4, 0}, {1.4, 0}, {0, -1.4}, {0, 1.4}, {-1, -1}, {1, 1}, {-1, 1}, {1, -1}}
+
+// text writes lines, over the drawing's own lines with a rim of paper, so that they stay clear of them.
+// The letters are drawn once and laid down several times.
+func (c canvas) text(t Text, over bool) {
 	for i, line := range t.Lines {
-		x, y := t.Box.Min.X, t.baseline(i)
-		for _, o := range []Point{{-1.4, 0}, {1.4, 0}, {0, -1.4}, {0, 1.4}, {-1, -1}, {1, 1}, {-1, 1}, {1, -1}} {
-			c.letters(line, t.Size, Point{x, y}.plus(o), c.theme.Paper)
+		mask, at := c.letters(line, t.Size, Point{t.Box.Min.X, t.baseline(i)})
+		lay := func(by image.Point, ink color.NRGBA) {
+			draw.DrawMask(c.img, mask.Bounds().Add(at).Add(by), image.NewUniform(ink), image.Point{}, mask, image.Point{}, draw.Over)
 		}
-		c.letters(line, t.Size, Point{x, y}, c.theme.TextInk(t.Style))
+		for _, o := range rim {
+			if !over {
+				break
+			}
+			lay(image.Pt(int(math.Round(o.X*c.pixels)), int(math.Round(o.Y*c.pixels))), c.theme.Paper)
+		}
+		lay(image.Point{}, c.theme.TextInk(t.Style))
 	}
 }
 
-func (c canvas) letters(line string, size float64, at Point, ink color.NRGBA) {
+// letters draws a line of text whose baseline begins at a place, and says where its picture lies.
+func (c canvas) letters(line string, size float64, from Point) (*image.Alpha, image.Point) {
+	long := textWidth(line, size)
 	face.Lock()
 	defer face.Unlock()
-	box := emptyBox()
-	box.extend(Point{at.X - size, at.Y - 1.2*size}, Point{at.X + size*(float64(len(line))+1), at.Y + 0.5*size})
-	c.paint(ink, box, func(r *vector.Rasterizer, put func(Point) (float32, float32)) {
-		x := at.X
-		for _, letter := range line {
-			segments, _ := glyph(letter)
-			trace(r, segments, func(p Point) (float32, float32) {
-				return put(Point{x + p.X*size/perEm/64, at.Y + p.Y*size/perEm/64})
-			})
-			x += advance(letter) * size
-		}
-	})
+	at := image.Pt(int(math.Floor((from.X-0.1*size)*c.pixels)), int(math.Floor((from.Y-1.1*size)*c.pixels)))
+	r := vector.NewRasterizer(int(math.Ceil((long+0.3*size)*c.pixels)), int(math.Ceil(1.5*size*c.pixels)))
+	x := from.X
+	for _, letter := range line {
+		segments, _ := glyph(letter)
+		trace(r, segments, func(p Point) (float32, float32) {
+			return float32((x+p.X*size/perEm/64)*c.pixels - float64(at.X)), float32((from.Y+p.Y*size/perEm/64)*c.pixels - float64(at.Y))
+		})
+		x += advance(letter) * size
+	}
+	mask := image.NewAlpha(r.Bounds())
+	r.DrawOp = draw.Src
+	r.Draw(mask, mask.Bounds(), image.Opaque, image.Point{})
+	return mask, at
 }
 
 // trace adds the outline of a glyph.
