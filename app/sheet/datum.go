@@ -13,7 +13,7 @@ const (
 // from face to face, C how far the sliding spline is drawn out; F the front shaft of two.
 func (m *maker) datum() draw.Drawing {
 	d := draw.Drawing{Title: m.says.Say("sheet.datum.title"), Notes: []string{m.says.Say("sheet.datum.note")},
-		Box: draw.Box{Min: draw.Point{X: -datumFace - 20, Y: -70}, Max: draw.Point{X: datumShaft + datumFace + 20, Y: 80}}}
+		Box: draw.Box{Min: draw.Point{X: -datumFace - 20, Y: -52}, Max: draw.Point{X: datumShaft + datumFace + 20, Y: 56}}}
 	tail := m.build.Layout.Slip == "gearbox"
 	first := 0.0
 	if m.build.Layout.Shafts == 2 {
@@ -34,24 +34,24 @@ func (m *maker) datum() draw.Drawing {
 		area(&d, first+50, -120, datumTube)
 		line(&d, draw.Outline, draw.Point{X: -90, Y: -datumTube - 16}, draw.Point{X: -90, Y: datumTube + 16})
 		joint(&d, first)
-		dimension(&d, first, 0, 70, m.says.Say("sheet.datum.front"))
+		dimension(&d, first, 0, 50, m.says.Say("sheet.datum.front"))
 	}
 	from := 60.0
 	if !tail {
 		area(&d, 40, 200, datumTube/2)
 		from = 140
-		dimension(&d, 105, from, 45, m.says.Say("sheet.datum.slip"))
+		dimension(&d, 105, from, 30, m.says.Say("sheet.datum.slip"))
 	} else {
-		dimension(&d, first-60, first-20, 45, m.says.Say("sheet.datum.slip"))
+		dimension(&d, first-60, first-20, 30, m.says.Say("sheet.datum.slip"))
 	}
 	area(&d, from, datumShaft-60, datumTube)
 	joint(&d, 0)
 	joint(&d, datumShaft)
-	dimension(&d, 0, datumShaft, 70, m.says.Say("sheet.datum.centres"))
+	dimension(&d, 0, datumShaft, 50, m.says.Say("sheet.datum.centres"))
 	if first == 0 && !tail {
-		dimension(&d, -datumFace, datumShaft+datumFace, -60, m.says.Say("sheet.datum.faces"))
+		dimension(&d, -datumFace, datumShaft+datumFace, -46, m.says.Say("sheet.datum.faces"))
 	} else {
-		dimension(&d, 0, datumShaft+datumFace, -60, m.says.Say("sheet.datum.half"))
+		dimension(&d, 0, datumShaft+datumFace, -46, m.says.Say("sheet.datum.half"))
 	}
 	return d
 }

@@ -1,6 +1,10 @@
 package sheet
 
-import "yokebook/app/draw"
+import (
+	"strings"
+
+	"yokebook/app/draw"
+)
 
 // drawings are the shaft line from the side and from above, and what its lengths are counted between.
 func (m *maker) drawings() {
@@ -33,13 +37,22 @@ func (m *maker) layout() {
 	m.text(Para, "sheet.match_mark")
 }
 
-// supplies is who brings which part, in which condition.
+// supplies is who brings which part, in which condition; the parts of which nobody said it are named.
 func (m *maker) supplies() {
 	t := Table{Columns: []Column{m.column(2, "sheet.column.part"), m.column(2, "sheet.column.supply"), m.column(3, "sheet.column.condition")}}
+	var open []string
 	for _, part := range []string{"front_mate", "rear_mate", "slip", "tube", "centre_bearing"} {
-		if m.layoutHas(part + ".supply") {
-			t.Rows = append(t.Rows, cells(m.says.Part(part), m.value(part+".supply"), m.value(part+".condition")))
+		supply, condition := part+".supply", part+".condition"
+		switch {
+		case !m.layoutHas(supply):
+		case m.known(supply) || m.known(condition):
+			t.Rows = append(t.Rows, cells(m.says.Part(part), m.value(supply), m.value(condition)))
+		default:
+			open = append(open, m.says.Part(part))
 		}
 	}
 	m.grid(t)
+	if len(open) > 0 {
+		m.text(Alarm, "sheet.supplies_unsaid", strings.Join(open, "; "))
+	}
 }

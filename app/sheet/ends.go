@@ -7,7 +7,7 @@ var (
 	faceParts = []string{"front_end", "front_mate", "rear_mate", "rear_end"}
 	faceSizes = []string{"pilot", "pilot_kind", "pilot_depth", "bolts", "bolt_size", "hole_dia", "bolt_circle", "bolt_chord", "bolt_chord_2",
 		"face_od", "face_thick", "cap_dia", "cap_span", "cap_dia_2", "cap_span_2", "ear_gap", "clip", "runout"}
-	boltSizes = []string{"bolt_size", "bolt_pitch", "bolt_length", "bolt_grade", "bolt_torque"}
+	boltSizes = []string{"bolt_pitch", "bolt_length", "bolt_grade", "bolt_torque"}
 	retainers = []string{"retainer.kind", "retainer.thread", "retainer.pitch", "retainer.grade", "retainer.torque", "retainer.reach"}
 )
 

@@ -9,26 +9,44 @@ import (
 // Sizes of a page, in its units of 1/160 inch.
 const (
 	unitsPerMM = 160 / 25.4
-	edge       = 11 * unitsPerMM // kept free on all sides
+	edge       = 10 * unitsPerMM // kept free on all sides
 	gutter     = 4 * unitsPerMM  // between two columns of facts
 
-	bodySize   = 7.4 / 72 * 160
-	smallSize  = 6.4 / 72 * 160
-	headSize   = 9.4 / 72 * 160
-	titleSize  = 12 / 72. * 160
 	gap        = 0.9 * unitsPerMM // between blocks
-	readingFar = 330              // mm from which the letters of a drawing are read
+	readingFar = 310              // mm from which the letters of a drawing are read
 )
+
+// sizes are those of the letters.
+type sizes struct{ body, small, head, title float64 }
+
+// fitting are the sizes, in points, that are tried one after the other until the sheet goes on as many
+// pages as it should; the last is the least that is read in a workshop.
+var fitting = []sizes{{7, 6.1, 9.4, 12}, {6.7, 5.8, 9, 11.5}, {6.4, 5.5, 8.6, 11}}
+
+// fewPages is how many pages a sheet should have at most. One that holds more at the least size has more.
+const fewPages = 3
+
+// points turns sizes in points into page units.
+func (z sizes) points() sizes {
+	const f = 160 / 72.
+	return sizes{z.body * f, z.small * f, z.head * f, z.title * f}
+}
 
 // Pages lays the sheet out on paper. Each page is a drawing page as large as the paper, ready to be
 // shown, written as a picture, or put into a document. No row of a table is broken over two pages, and
 // no heading stands at the foot of one.
 func (s *Sheet) Pages() []draw.Page {
-	l := &layer{sheet: s, wide: s.Paper.Wide*unitsPerMM - 2*edge}
-	l.turn()
-	l.top()
-	for i, b := range s.Blocks {
-		l.block(b, s.Blocks[i+1:])
+	var l *layer
+	for _, z := range fitting {
+		l = &layer{sheet: s, wide: s.Paper.Wide*unitsPerMM - 2*edge, size: z.points()}
+		l.turn()
+		l.top()
+		for i, b := range s.Blocks {
+			l.block(b, s.Blocks[i+1:])
+		}
+		if len(l.pages) <= fewPages {
+			break
+		}
 	}
 	l.foot()
 	return l.pages
@@ -39,6 +57,7 @@ type layer struct {
 	sheet *Sheet
 	pages []draw.Page
 	wide  float64 // of the text
+	size  sizes
 	y     float64 // where the next block stands
 }
 
@@ -52,7 +71,7 @@ func (l *layer) turn() {
 func (l *layer) page() *draw.Page { return &l.pages[len(l.pages)-1] }
 
 // bottom is how far down blocks may reach; the footer stands below.
-func (l *layer) bottom() float64 { return l.page().High - edge - 1.4*smallSize }
+func (l *layer) bottom() float64 { return l.page().High - edge - 1.4*l.size.small }
 
 // need turns the page where so much does not fit any more.
 func (l *layer) need(high float64) {
@@ -108,28 +127,28 @@ func (l *layer) first(blocks []Block) float64 {
 	case Grid:
 		return l.rowHeight(*b.Table, l.headings(*b.Table)) + l.rowHeight(*b.Table, b.Table.Rows[0])
 	case Facts:
-		return 3 * bodySize * draw.Leading
+		return 3 * l.size.body * draw.Leading
 	}
-	return 2 * bodySize * draw.Leading
+	return 2 * l.size.body * draw.Leading
 }
 
 func (l *layer) block(b Block, next []Block) {
 	switch b.Kind {
 	case Heading:
-		high := headSize*draw.Leading + 2*gap
+		high := l.size.head*draw.Leading + 2*gap
 		l.need(high + gap + l.first(next))
 		if l.y > edge {
 			l.y += gap
 		}
-		l.y += l.write(edge, l.y, []string{b.Text}, headSize, draw.Read)
+		l.y += l.write(edge, l.y, []string{b.Text}, l.size.head, draw.Read)
 		l.rule(draw.Read, edge, edge+l.wide, l.y)
 		l.y += gap
 	case Para:
-		l.para(b.Text, bodySize, draw.Plain)
+		l.para(b.Text, l.size.body, draw.Plain)
 	case Alarm:
-		l.para(b.Text, bodySize, draw.Worst)
+		l.para(b.Text, l.size.body, draw.Worst)
 	case Small:
-		l.para(b.Text, smallSize, draw.Quiet)
+		l.para(b.Text, l.size.small, draw.Quiet)
 	case List:
 		for _, item := range b.Items {
 			l.item(item)
@@ -147,10 +166,10 @@ func (l *layer) block(b Block, next []Block) {
 // item is one line of a list, with a dash before it.
 func (l *layer) item(text string) {
 	in := 2 * unitsPerMM
-	lines := draw.Wrap(text, smallSize, l.wide-in)
-	l.need(smallSize * draw.Leading)
-	l.write(edge, l.y, []string{"–"}, smallSize, draw.Plain)
-	l.lines(lines, smallSize, draw.Plain, in)
+	lines := draw.Wrap(text, l.size.small, l.wide-in)
+	l.need(l.size.small * draw.Leading)
+	l.write(edge, l.y, []string{"–"}, l.size.small, draw.Plain)
+	l.lines(lines, l.size.small, draw.Plain, in)
 }
 
 // lay puts a drawing on a page of its own, as wide as the text.
@@ -163,7 +182,7 @@ func (l *layer) picture(b Block) {
 	p := l.lay(b)
 	high := p.High
 	if b.Scaled && p.Scale > 0 {
-		high += smallSize * draw.Leading
+		high += l.size.small * draw.Leading
 	}
 	l.need(high)
 	p = p.Moved(draw.Point{X: edge, Y: l.y})
@@ -172,7 +191,7 @@ func (l *layer) picture(b Block) {
 	l.y += p.High
 	if b.Scaled && p.Scale > 0 {
 		text := l.sheet.says.Say("sheet.scale", l.sheet.says.Number(unitsPerMM/p.Scale, "", 0))
-		l.y += l.write(edge+14, l.y, []string{text}, smallSize, draw.Quiet)
+		l.y += l.write(edge+14, l.y, []string{text}, l.size.small, draw.Quiet)
 	}
 	l.y += gap
 }

@@ -15,14 +15,14 @@ func (l *layer) facts(pairs []Pair) {
 		row := pairs[i:min(i+2, len(pairs))]
 		laid := make([][2][]string, len(row))
 		for k, p := range row {
-			laid[k] = [2][]string{draw.Wrap(p.Name, bodySize, name-gap), draw.Wrap(p.Value, bodySize, column-name)}
-			high = math.Max(high, float64(max(len(laid[k][0]), len(laid[k][1])))*bodySize*draw.Leading)
+			laid[k] = [2][]string{draw.Wrap(p.Name, l.size.body, name-gap), draw.Wrap(p.Value, l.size.body, column-name)}
+			high = math.Max(high, float64(max(len(laid[k][0]), len(laid[k][1])))*l.size.body*draw.Leading)
 		}
 		l.need(high)
 		for k, lines := range laid {
 			x := edge + float64(k)*(column+gutter)
-			l.write(x, l.y, lines[0], bodySize, draw.Quiet)
-			l.write(x+name, l.y, lines[1], bodySize, draw.Plain)
+			l.write(x, l.y, lines[0], l.size.body, draw.Quiet)
+			l.write(x+name, l.y, lines[1], l.size.body, draw.Plain)
 		}
 		l.y += high + gap/3
 	}
@@ -58,10 +58,10 @@ func (l *layer) widths(t Table) []float64 {
 func (l *layer) wrapped(t Table, row []Cell) (lines [][]string, high float64) {
 	lines = make([][]string, len(row))
 	for i, w := range l.widths(t) {
-		lines[i] = draw.Wrap(row[i].Text, smallSize, w-cellPad)
-		high = math.Max(high, float64(len(lines[i]))*smallSize*draw.Leading)
+		lines[i] = draw.Wrap(row[i].Text, l.size.small, w-cellPad)
+		high = math.Max(high, float64(len(lines[i]))*l.size.small*draw.Leading)
 	}
-	return lines, high + 0.5*unitsPerMM
+	return lines, high + 0.3*unitsPerMM
 }
 
 func (l *layer) rowHeight(t Table, row []Cell) float64 {
@@ -93,9 +93,9 @@ func (l *layer) row(t Table, row []Cell, style, under draw.Style) {
 		if row[i].Strong {
 			ink = draw.Worst
 		}
-		l.write(x, l.y, lines[i], smallSize, ink)
+		l.write(x, l.y, lines[i], l.size.small, ink)
 		x += w
 	}
 	l.y += high
-	l.rule(under, edge, edge+l.wide, l.y-0.25*unitsPerMM)
+	l.rule(under, edge, edge+l.wide, l.y-0.15*unitsPerMM)
 }

@@ -11,7 +11,7 @@ const codeSide = 24 * unitsPerMM
 
 // top is the head of the first page: what the sheet may be used for, what it is, and its codes.
 func (l *layer) top() {
-	s, size := l.sheet, float64(titleSize)
+	s, size := l.sheet, l.size.title
 	lines := draw.Wrap(s.First, size, l.wide-4*gap)
 	high := float64(len(lines))*size*draw.Leading + 2*gap
 	style := draw.Body
@@ -27,13 +27,13 @@ func (l *layer) top() {
 	l.y += high + 2*gap
 	start := l.y
 	room := l.wide - codeSide - gutter
-	l.y += l.write(edge, l.y, draw.Wrap(s.says.Say("sheet.name"), headSize, room), headSize, draw.Plain) + gap
-	l.y += l.write(edge, l.y, draw.Wrap(s.Title, titleSize, room), titleSize, draw.Read) + 2*gap
+	l.y += l.write(edge, l.y, draw.Wrap(s.says.Say("sheet.name"), l.size.head, room), l.size.head, draw.Plain) + gap
+	l.y += l.write(edge, l.y, draw.Wrap(s.Title, l.size.title, room), l.size.title, draw.Read) + 2*gap
 	for _, p := range []Pair{{s.says.Say("sheet.build"), string(s.Build)}, {s.says.Say("sheet.date"), s.Date()},
 		{s.says.Say("sheet.check"), s.Code + "   " + s.says.Say("sheet.ring")}} {
 		name := 26 * unitsPerMM
-		l.write(edge, l.y, []string{p.Name}, bodySize, draw.Quiet)
-		l.y += l.write(edge+name, l.y, draw.Wrap(p.Value, bodySize, room-name), bodySize, draw.Plain)
+		l.write(edge, l.y, []string{p.Name}, l.size.body, draw.Quiet)
+		l.y += l.write(edge+name, l.y, draw.Wrap(p.Value, l.size.body, room-name), l.size.body, draw.Plain)
 	}
 	if l.code(edge+l.wide-codeSide, start) && l.y < start+codeSide {
 		l.y = start + codeSide
@@ -78,13 +78,13 @@ func (l *layer) foot() {
 	for i := range l.pages {
 		right := s.says.Say("sheet.footer", s.Code) + "   " + s.says.Say("sheet.page", i+1, len(l.pages))
 		p := &l.pages[i]
-		y := p.High - edge - smallSize*draw.Leading
-		rest := edge + l.wide - draw.TextWidth(right, smallSize)
-		left := draw.Wrap(s.Title, smallSize, rest-edge-gutter)
+		y := p.High - edge - l.size.small*draw.Leading
+		rest := edge + l.wide - draw.TextWidth(right, l.size.small)
+		left := draw.Wrap(s.Title, l.size.small, rest-edge-gutter)
 		put := func(x float64, text string) {
 			at := draw.Point{X: x, Y: y}
-			p.Texts = append(p.Texts, draw.Text{Lines: []string{text}, Size: smallSize, Style: draw.Quiet,
-				Box: draw.Box{Min: at, Max: draw.Point{X: x + draw.TextWidth(text, smallSize), Y: y + smallSize*draw.Leading}}})
+			p.Texts = append(p.Texts, draw.Text{Lines: []string{text}, Size: l.size.small, Style: draw.Quiet,
+				Box: draw.Box{Min: at, Max: draw.Point{X: x + draw.TextWidth(text, l.size.small), Y: y + l.size.small*draw.Leading}}})
 		}
 		if len(left) > 0 {
 			put(edge, left[0])

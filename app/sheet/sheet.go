@@ -91,7 +91,7 @@ func Make(b *measure.Build, found *checks.Result, o Options) (*Sheet, error) {
 	if o.Paper.Name == "" {
 		o.Paper = A4
 	}
-	says := o.Language.WithUnits(o.Units)
+	says := o.Language.WithChosen(words.Chosen{}).WithUnits(o.Units)
 	m := newMaker(b, found, says)
 	s := &Sheet{Title: words.Plain(b.Title), Build: b.ID, Code: CheckCode(sum), At: newest(b), Paper: o.Paper, Tag: says.Tag, says: says}
 	s.First, s.Alarm = m.first()

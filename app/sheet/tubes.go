@@ -33,7 +33,7 @@ func (m *maker) tubes() {
 func (m *maker) judged(f checks.Finding) Pair {
 	text := m.found(f)
 	if limit := m.says.Finding(f).Limit; limit != "" && f.Value != nil {
-		text = m.says.Say("sheet.judged", text, limit, m.says.VerdictOf(f))
+		text = m.says.Say("sheet.judged", text, limit, m.verdict(f))
 	}
 	return Pair{m.says.Check(f.Check, f.Subject), text}
 }

@@ -8,36 +8,89 @@ import (
 	"yokebook/checks"
 )
 
-// verdicts is every finding with value, limit, verdict and the number of the limit's source; what waits
-// and was not begun is named below.
+// verdicts is every finding with value, limit, verdict and the number of the limit's source: in a table
+// what the shaft is built from and was judged, in one paragraph what was not, in one the rest of the build, in one what waits and has no
+// value yet, and the names of what was not begun.
 func (m *maker) verdicts() {
 	m.heading("sheet.verdicts")
-	t := Table{Columns: []Column{m.column(2.3, "sheet.column.verdict"), m.column(6.2, "sheet.column.finding"), m.column(3.2, "sheet.column.value"),
-		m.column(2.8, "sheet.column.limit"), m.column(0.9, "sheet.column.source")}}
+	t := Table{Columns: []Column{m.column(2.5, "sheet.column.verdict"), m.column(7, "sheet.column.finding"), m.column(3.3, "sheet.column.value"),
+		m.column(2.4, "sheet.column.limit"), m.column(0.8, "sheet.column.source")}}
+	var others, waiting, bare []string
 	for _, f := range m.findings {
-		if f.Untouched || f.Check == "build.chance" {
-			continue
+		family, _, _ := strings.Cut(f.Check, ".")
+		switch {
+		case f.Untouched || f.Check == "build.chance":
+		case f.Verdict == checks.Waiting && f.Value == nil:
+			waiting = append(waiting, m.waiting(f))
+		case concerns(f) && family != "reading" && f.Verdict == checks.Unsaid && f.Value != nil:
+			bare = append(bare, m.unjudged(f))
+		case concerns(f) && family != "reading":
+			t.Rows = append(t.Rows, m.verdictRow(f))
+		default:
+			others = append(others, m.other(f))
 		}
-		w := m.says.Finding(f)
-		name, value := w.Title, m.bare(f)
-		if f.Verdict == checks.Waiting && concerns(f) && len(f.Missing) > 0 {
-			name = m.says.Say("sheet.finding.missing", w.Title, m.missing([]checks.Finding{f}))
-		}
-		if value != "" && f.Predicted {
-			value = m.says.Say("sheet.predicted", value)
-		}
-		row := cells(m.verdict(f), name, value, w.Limit, m.source(w.Source))
-		row[0].Strong = f.Verdict == checks.Out || f.Verdict == checks.Waiting
-		t.Rows = append(t.Rows, row)
 	}
 	m.chance()
 	m.grid(t)
+	m.packed("sheet.bares", bare)
+	m.packed("sheet.others", others)
+	m.packed("sheet.waiting", waiting)
 	if names := m.untouched(); names != "" {
 		m.text(Small, "sheet.untouched", names)
 	}
 	m.letters()
 	m.text(Small, "sheet.verdicts.how")
 	m.sourceList()
+}
+
+// verdictRow is the line of a finding in the table.
+func (m *maker) verdictRow(f checks.Finding) []Cell {
+	w := m.says.Finding(f)
+	name, value := w.Title, m.bare(f)
+	if f.Verdict == checks.Waiting && len(f.Missing) > 0 {
+		name = m.says.Say("sheet.finding.missing", w.Title, m.missing([]checks.Finding{f}))
+	}
+	if value != "" && f.Predicted {
+		value = m.says.Say("sheet.predicted", value)
+	}
+	row := cells(m.verdict(f), name, value, w.Limit, m.source(w.Source))
+	row[0].Strong = f.Verdict == checks.Out || f.Verdict == checks.Waiting
+	return row
+}
+
+// packed is several findings in one paragraph under a word.
+func (m *maker) packed(key string, list []string) {
+	if len(list) > 0 {
+		m.text(Small, key, strings.Join(list, "; "))
+	}
+}
+
+// unjudged is a finding that carries no verdict, in one phrase.
+func (m *maker) unjudged(f checks.Finding) string {
+	w := m.says.Finding(f)
+	if w.Limit == "" {
+		return m.says.Say("sheet.bare", w.Title, m.found(f))
+	}
+	return m.says.Say("sheet.bare.limit", w.Title, m.found(f), w.Limit, m.source(w.Source))
+}
+
+// other is a finding that the shaft is not built from, in one phrase.
+func (m *maker) other(f checks.Finding) string {
+	w := m.says.Finding(f)
+	if w.Limit == "" {
+		return m.says.Say("sheet.other", w.Title, m.bare(f), m.verdict(f))
+	}
+	return m.says.Say("sheet.other.limit", w.Title, m.bare(f), m.verdict(f), w.Limit, m.source(w.Source))
+}
+
+// waiting is a finding without a value, in one phrase; what the shaft waits for stands at the top.
+func (m *maker) waiting(f checks.Finding) string {
+	w := m.says.Finding(f)
+	text := w.Title
+	if w.Limit != "" {
+		text = m.says.Say("sheet.waiting.limit", text, w.Limit, m.source(w.Source))
+	}
+	return text
 }
 
 // verdict is the word for a verdict; what a clear one rests on is lettered.
@@ -115,12 +168,11 @@ func (m *maker) sourceList() {
 	if len(m.sources) == 0 {
 		return
 	}
-	m.heading("sheet.sources")
 	out := make([]string, len(m.sources))
 	for i, s := range m.sources {
 		out[i] = m.says.Say("sheet.source", i+1, s)
 	}
-	m.items(out)
+	m.packed("sheet.sources", out)
 }
 
 // cautions are those that go with a shaft: welding, turning, working under it, the first run.
