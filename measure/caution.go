@@ -9,6 +9,8 @@ const (
 	CautionLift    = "caution.lift"    // a heavy part hangs or is raised
 	CautionTurning = "caution.turning" // something that turns, if only by hand
 	CautionWeld    = "caution.weld"    // hardened or welded shafts, yokes and studs
+
+	CautionFirstRun = "caution.firstrun" // before the shaft is run by the engine
 )
 
 // Caution returns the key of the caution that belongs to a state, empty for the bench.

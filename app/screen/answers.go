@@ -169,8 +169,23 @@ func (s *Screen) skips() page {
 		text := s.lang.Say(key)
 		q.answers = append(q.answers, answer{name: key, words: text, tap: s.does(func() { s.take.Skip(text) })})
 	}
+	q.answers = append(q.answers, answer{name: "skip.other", words: s.lang.Say("screen.skips.write"), tap: s.does(s.take.OpenSkipNote)})
 	q.foot = s.back()
 	return s.ask(q)
+}
+
+// skipNote asks in writing why the stop is left out.
+func (s *Screen) skipNote() page {
+	entry := widget.NewEntry()
+	entry.SetPlaceHolder(s.lang.Say("screen.skips.hint"))
+	skip := s.does(func() { s.take.Skip(strings.TrimSpace(entry.Text)) })
+	entry.OnSubmitted = func(string) { skip() }
+	p := s.ask(question{title: s.lang.Say("screen.skips"), field: entry, answers: []answer{
+		{name: "skip", words: s.lang.Say("screen.skips.ok"), kind: part.Main, tap: skip},
+	}, foot: s.back()})
+	p.focus = entry
+	p.answers = nil
+	return p
 }
 
 // tools asks what one reads with.

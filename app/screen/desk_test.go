@@ -205,11 +205,16 @@ func (d *desk) read(number, side string) *desk {
 		}
 		d.tap(name)
 	}
-	d.tap("keep")
+	if side != "" && d.has("keep."+side) {
+		d.tap("keep." + side)
+		side = ""
+	} else {
+		d.tap("keep")
+	}
 	if d.has("laid.along.fore") {
 		d.tap("laid.along.fore")
 	}
-	if side != "" {
+	if side != "" && d.has("side."+side) {
 		d.tap("side." + side)
 	}
 	return d

@@ -63,7 +63,7 @@ func (s *Screen) along(step func(*take.Model)) {
 		return
 	}
 	switch s.take.Page() {
-	case take.Keypad, take.Codes, take.Write, take.Bring, take.Caution, take.Result, take.Done:
+	case take.Keypad, take.Codes, take.Write, take.Bring, take.Caution, take.Result, take.Run, take.Done:
 		s.does(func() { step(s.take) })()
 	}
 }

@@ -28,7 +28,7 @@ func (s *Screen) keypad() page {
 		Decimal: s.typeKey("key.decimal", s.decimalSign(), m.Decimal),
 		Erase:   part.NewWordKey("key.erase", part.Ordinary, s.lang.Say("screen.erase"), func() { s.types(m.Erase) }),
 		More:    part.NewWordKey("more", part.Standing, s.lang.Say("screen.more"), s.does(m.OpenMore)),
-		Keep:    part.NewKey("keep", part.Main, part.NewText(s.lang.Say("screen.keep"), 24, 40, part.OnIt).Bold().Centred(), keep),
+		Keep:    s.keepKeys(keep),
 		Hint:    part.NewText(s.lang.Place(stop.Point), 14, 20, part.Quiet),
 	}
 	name := sentence(s.lang.Point(stop.Point.Key))
@@ -51,7 +51,7 @@ func (s *Screen) keypad() page {
 		lay.Stand, lay.Lay = []fyne.CanvasObject{s.correctionField(old)}, nil
 		lay.More = s.answerKey(*s.leaveCorrection())
 	}
-	words := part.NewText(asked, 12, 24, part.Plain).Bold()
+	words := part.NewText(asked, 13, 24, part.Plain).Bold()
 	lay.Question = words
 	number := part.NewText("", 22, 52, part.Plain).Bold()
 	number.Align = fyne.TextAlignTrailing
@@ -80,7 +80,27 @@ func takeObjects(l *arrange.Take) []fyne.CanvasObject {
 	}
 	objects = append(objects, l.Picture, l.Question, l.Hint, l.Display)
 	objects = append(objects, l.Digits[:]...)
-	return append(objects, l.Decimal, l.Erase, l.More, l.Keep)
+	return append(append(objects, l.Decimal, l.Erase, l.More), l.Keep...)
+}
+
+// keepKeys is the key that keeps, or where the number has a side the two that keep it with its side.
+func (s *Screen) keepKeys(keep func()) []fyne.CanvasObject {
+	m := s.take
+	if !m.TakesSide() {
+		return []fyne.CanvasObject{part.NewKey("keep", part.Main, part.NewText(s.lang.Say("screen.keep"), 24, 40, part.OnIt).Bold().Centred(), keep)}
+	}
+	var keys []fyne.CanvasObject
+	sense := m.Stop().Point.Sense
+	for _, side := range []struct {
+		name     string
+		positive bool
+	}{{"yes", true}, {"no", false}} {
+		picture := part.NewPicture(func(c sketch.Colours) sketch.Picture { return sketch.Side(sense, side.positive, c) }, "")
+		words := part.NewText(s.lang.Say("screen.keep.side", s.lang.Say("screen.side."+string(sense)+"."+side.name)), part.Held, 20, part.Plain)
+		keys = append(keys, part.NewKey("keep."+side.name, part.Siding, part.NewPictureFace(picture, words.Bold().Centred()),
+			s.does(func() { m.KeepSide(side.positive) })))
+	}
+	return keys
 }
 
 // typeKey is a key that changes the half-typed value.
@@ -126,7 +146,7 @@ func (s *Screen) stopWords(name string) fyne.CanvasObject {
 	case at > 0:
 		below = s.lang.Say("screen.place", at, of)
 	}
-	heading := part.NewText(name, 11, 18, part.Plain).Bold()
+	heading := part.NewText(name, 13, 18, part.Plain).Bold()
 	if utf8.RuneCountInString(name) > longName {
 		return heading
 	}

@@ -9,6 +9,7 @@ import (
 	"yokebook/app/logbook"
 	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/part"
+	"yokebook/app/screen/take"
 	"yokebook/app/words"
 	"yokebook/checks"
 	"yokebook/measure/route"
@@ -19,11 +20,15 @@ func (s *Screen) route() page {
 	m := s.take
 	stops := m.Stops()
 	rows := part.NewRows(len(stops), s.sizes, func(i int) fyne.CanvasObject { return s.stopRow(stops[i]) })
+	rows.Least = twoLines
 	if at, _ := m.Place(); at > 0 {
 		rows.Reach(at - 1)
 	}
 	return page{object: s.listPage(s.lang.Say("screen.route"), rows, s.backKey())}
 }
+
+// twoLines is how high a row is at least that may take two lines of title and two of what it says.
+const twoLines = 100
 
 func (s *Screen) backKey() fyne.CanvasObject {
 	return part.NewWordKey("back", part.Standing, s.lang.Say("screen.back"), func() { s.goBack() })
@@ -42,8 +47,8 @@ func (s *Screen) stopRow(stop route.Stop) fyne.CanvasObject {
 		verdict, said = checks.Unsaid, s.lang.Say("screen.route.option")
 	}
 	face := part.NewRowFace(part.NewMark(verdict),
-		part.NewText(sentence(s.lang.Point(stop.Point.Key)), 15, 22, part.Plain).Bold(),
-		part.NewText(s.lang.State(stop.State)+" · "+said, 12, 17, part.Quiet))
+		part.NewText(sentence(s.lang.Point(stop.Point.Key)), part.Held, 22, part.Plain).Bold(),
+		part.NewText(s.lang.State(stop.State)+" · "+said, part.Held, 17, part.Quiet))
 	name := fmt.Sprintf("stop.%s.%s", stop.Point.Key, stop.State)
 	kind := part.Row
 	if here := s.take.Stop(); here.Point.Key == stop.Point.Key && here.State == stop.State {
@@ -52,37 +57,55 @@ func (s *Screen) stopRow(stop route.Stop) fyne.CanvasObject {
 	return part.NewKey(name, kind, face, s.does(func() { s.take.Go(stop) }))
 }
 
-// findings is the list of all findings, worst first; a tap opens one.
+// findings is the list of all findings, gathered by part, worst first; a tap opens one. The key over
+// it cuts the list down to one verdict after the other.
 func (s *Screen) findings() page {
-	list := s.take.Findings()
-	title := s.lang.Say("screen.findings", s.counts())
-	if len(list) == 0 {
-		title = s.lang.Say("screen.findings.none")
-	}
-	begun := len(list)
-	for begun > 0 && list[begun-1].Untouched {
-		begun--
-	}
-	count := len(list)
-	if begun < count { // and the heading of what is not begun
-		count++
-	}
-	rows := part.NewRows(count, s.sizes, func(i int) fyne.CanvasObject {
-		switch {
-		case i < begun:
-			return s.findingRow(list[i])
-		case i == begun:
-			return s.untouchedHead(count - begun - 1)
+	m := s.take
+	lines := m.Found()
+	rows := part.NewRows(len(lines), s.sizes, func(i int) fyne.CanvasObject {
+		if lines[i].Finding == nil {
+			return s.findingsHead(lines[i])
 		}
-		return s.findingRow(list[i-1])
+		return s.findingRow(*lines[i].Finding)
 	})
-	return page{object: s.listPage(title, rows, s.backKey())}
+	rows.Least, rows.Head = findingRoom, func(i int) bool { return lines[i].Finding == nil }
+	if len(m.Findings()) == 0 {
+		return page{object: s.listPage(s.lang.Say("screen.findings.none"), rows, s.backKey())}
+	}
+	turn := s.does(m.TurnFilter)
+	return page{object: s.listUnder(s.filterKey(turn), true, rows, s.backKey()), answers: []func(){turn}}
 }
 
-// untouchedHead stands in the list before the findings of which nothing was read yet.
-func (s *Screen) untouchedHead(n int) fyne.CanvasObject {
-	return part.NewField(part.NewRowFace(part.NewMark(checks.Unsaid),
-		part.NewText(s.lang.Say("screen.untouched", n), 14, 20, part.Plain).Bold(), part.NewText(s.lang.Say("screen.untouched.what"), 11, 16, part.Quiet)))
+// findingRoom is how high a finding's row is at least: two lines of title, two of what it says, and
+// its bar, none smaller than part.Held.
+const findingRoom = 120
+
+// filterKey says which findings are shown, how many there are of each verdict, and what a tap shows.
+func (s *Screen) filterKey(turn func()) fyne.CanvasObject {
+	m := s.take
+	mark := m.Filter()
+	face := part.NewRowFace(part.NewMark(mark),
+		part.NewText(s.lang.Say("screen.filter."+filterWord(mark), s.counts()), part.Held, 20, part.Plain).Bold(),
+		part.NewText(s.lang.Say("screen.filter.tap."+filterWord(m.NextFilter())), part.Held, 17, part.Plain))
+	return part.NewKey("filter", part.Standing, face, turn)
+}
+
+func filterWord(v checks.Verdict) string {
+	if v == checks.Unsaid {
+		return "all"
+	}
+	return string(v)
+}
+
+// findingsHead is a heading in the list of findings.
+func (s *Screen) findingsHead(l take.Line) fyne.CanvasObject {
+	switch {
+	case l.Group == "":
+		return part.NewText(s.lang.Say("screen.untouched", l.Of), part.Held, 18, part.Plain).Bold()
+	case l.Later:
+		return part.NewText(s.lang.Say("screen.found.later", s.lang.Say("found."+l.Group), l.Of), part.Held, 18, part.Quiet).Bold()
+	}
+	return part.NewText(s.lang.Say("screen.found.head", s.lang.Say("found."+l.Group), l.Of), part.Held, 18, part.Quiet).Bold()
 }
 
 // counts says how many findings there are of each verdict.
@@ -107,8 +130,12 @@ func (s *Screen) findingRow(f checks.Finding) fyne.CanvasObject {
 	if f.Untouched {
 		mark, detail = checks.Unsaid, s.lang.Say("screen.untouched.row")
 	}
-	face := part.NewRowFace(part.NewMark(mark),
-		part.NewText(sentence(t.Title), 12, 19, part.Plain).Bold(), part.NewText(detail, 11, 17, part.VerdictInk(mark)).Bold())
+	var bar *part.Bar
+	if scale, ok := scaleOf(f, part.VerdictInk(mark)); ok {
+		bar = part.NewBar(scale)
+	}
+	face := part.NewBarFace(part.NewMark(mark),
+		part.NewText(sentence(t.Title), part.Held, 19, part.Plain).Bold(), part.NewText(detail, part.Held, 17, part.VerdictInk(mark)).Bold(), bar)
 	return part.NewKey("finding."+f.Key(), part.Row, face, s.does(func() { s.take.OpenFinding(f) }))
 }
 
@@ -122,7 +149,11 @@ func (s *Screen) valueOf(f checks.Finding, t words.FindingText) string {
 
 // listPage is a page of rows with its keys. The keys to turn over show where there is more.
 func (s *Screen) listPage(title string, rows *part.Rows, keys ...fyne.CanvasObject) fyne.CanvasObject {
-	head := part.NewText(title, 15, 24, part.Plain).Bold()
+	return s.listUnder(part.NewText(title, part.Held, 24, part.Plain).Bold(), false, rows, keys...)
+}
+
+// listUnder is listPage with a head of any kind; tall where that is a key.
+func (s *Screen) listUnder(head fyne.CanvasObject, tall bool, rows *part.Rows, keys ...fyne.CanvasObject) fyne.CanvasObject {
 	up := part.NewWordKey("up", part.Ordinary, s.lang.Say("screen.up"), func() { rows.Turn(-1) })
 	down := part.NewWordKey("down", part.Ordinary, s.lang.Say("screen.down"), func() { rows.Turn(1) })
 	rows.Laid = func() {
@@ -130,7 +161,7 @@ func (s *Screen) listPage(title string, rows *part.Rows, keys ...fyne.CanvasObje
 		showIf(down, rows.First()+rows.Shown() < rows.Count)
 	}
 	keys = append(keys, up, down)
-	lay := &arrange.List{Title: head, Rows: rows, Keys: keys}
+	lay := &arrange.List{Title: head, Tall: tall, Rows: rows, Keys: keys}
 	return container.New(lay, append([]fyne.CanvasObject{head, rows}, keys...)...)
 }
 

@@ -17,8 +17,14 @@ func (s *Screen) more() page {
 	m := s.take
 	var list []entry
 	add := func(name, words string, tap func()) { list = append(list, entry{name, words, tap}) }
-	add("more.skip", s.lang.Say("screen.more.skip"), m.OpenSkips)
+	if m.CanSkip() {
+		add("more.skip", s.lang.Say("screen.more.skip"), m.OpenSkips)
+	}
+	if g, ok := m.Walking(); ok {
+		add("more.leave", s.lang.Say("screen.more.leave", s.lang.Group(g)), func() { m.LeaveGroup(g) })
+	}
 	add("more.route", s.lang.Say("screen.more.route"), m.OpenRoute)
+	add("more.groups", s.lang.Say("screen.more.groups"), m.OpenGroups)
 	add("more.findings", s.lang.Say("screen.all"), m.OpenFindings)
 	if other, ok := m.OtherUnit(); ok {
 		add("more.unit", s.lang.Say("screen.more.unit", s.lang.Unit(string(other)), s.lang.Unit(string(m.Unit()))), m.SwitchUnit)
@@ -34,6 +40,12 @@ func (s *Screen) more() page {
 	}
 	if len(m.Records()) > 0 {
 		add("more.records", s.lang.Say("screen.more.records"), m.OpenRecords)
+	}
+	if notes := s.book.Notes(); len(notes) > 0 {
+		add("more.told", s.lang.Say("screen.more.told"), func() { s.tell = notes })
+	}
+	if s.sharing != nil {
+		add("more.places", s.lang.Say("places.open"), func() { s.visit(placesVisit{}) })
 	}
 	add("more.builds", s.lang.Say("screen.more.builds"), s.leave)
 	return s.entries(sentence(s.lang.Say("screen.more.title", s.lang.Point(m.Stop().Point.Key))), list)

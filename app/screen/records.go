@@ -15,22 +15,59 @@ import (
 	"yokebook/measure"
 )
 
-// records is the list of all readings, the newest first; a tap opens one.
+// records is the list of all readings, newest first or put together by what was read; a tap opens
+// one. The key over it changes the order.
 func (s *Screen) records() page {
-	list := s.take.Records()
-	title := s.lang.Say("screen.records.none")
-	if len(list) > 0 {
-		title = s.lang.Say("screen.records", len(list))
+	m := s.take
+	list := m.Records()
+	order, tap := "screen.records.time", "screen.records.tap.point"
+	if m.ByPoint() {
+		list, order, tap = m.RecordsByPoint(), "screen.records.by", "screen.records.tap.time"
 	}
-	rows := part.NewRows(len(list), s.sizes, func(i int) fyne.CanvasObject { return s.recordRow(list[i]) })
-	return page{object: s.listPage(title, rows, s.backKey())}
+	lines := recordLines(list, m.ByPoint())
+	rows := part.NewRows(len(lines), s.sizes, func(i int) fyne.CanvasObject {
+		if l := lines[i]; l.of > 0 {
+			head := s.lang.Say("screen.records.head", sentence(s.lang.Point(l.record.Reading.Point)), l.of)
+			return part.NewText(head, part.Held, 18, part.Quiet).Bold()
+		}
+		return s.recordRow(lines[i].record)
+	})
+	rows.Least, rows.Head = twoLines, func(i int) bool { return lines[i].of > 0 }
+	if len(list) == 0 {
+		return page{object: s.listPage(s.lang.Say("screen.records.none"), rows, s.backKey())}
+	}
+	turn := s.does(m.SwitchOrder)
+	face := part.NewRowFace(part.NewMark(checks.Unsaid), part.NewText(s.lang.Say(order, len(list)), part.Held, 20, part.Plain).Bold(),
+		part.NewText(s.lang.Say(tap), part.Held, 17, part.Plain))
+	return page{object: s.listUnder(part.NewKey("records.order", part.Standing, face, turn), true, rows, s.backKey()), answers: []func(){turn}}
+}
+
+// recordLine is a reading in the list, or the heading over so many of one point.
+type recordLine struct {
+	record take.Record
+	of     int // 0: a reading
+}
+
+func recordLines(list []take.Record, headed bool) []recordLine {
+	of := map[string]int{}
+	for _, r := range list {
+		of[r.Reading.Point]++
+	}
+	var out []recordLine
+	for i, r := range list {
+		if headed && (i == 0 || list[i-1].Reading.Point != r.Reading.Point) {
+			out = append(out, recordLine{r, of[r.Reading.Point]})
+		}
+		out = append(out, recordLine{record: r})
+	}
+	return out
 }
 
 func (s *Screen) recordRow(r take.Record) fyne.CanvasObject {
 	mark, _ := standing(r)
-	title := part.NewText(s.namedValue(r.Reading), 12, 19, part.Plain).Bold()
+	title := part.NewText(s.namedValue(r.Reading), part.Held, 19, part.Plain).Bold()
 	title.Struck = r.Standing == measure.Struck
-	face := part.NewRowFace(part.NewMark(mark), title, part.NewText(strings.Join(s.rowFacts(r), " · "), 11, 16, part.Quiet))
+	face := part.NewRowFace(part.NewMark(mark), title, part.NewText(strings.Join(s.rowFacts(r), " · "), part.Held, 16, part.Quiet))
 	return part.NewKey("record."+string(r.Reading.ID), part.Row, face, s.does(func() { s.take.OpenRecord(r) }))
 }
 
@@ -53,7 +90,19 @@ func (s *Screen) rowFacts(r take.Record) []string {
 	if r.Reading.Lay == "face" {
 		facts = append(facts, s.lang.Say("screen.record.on_face"))
 	}
+	if from := s.fromElsewhere(r.Reading); from != "" {
+		facts = append(facts, from)
+	}
 	return facts
+}
+
+// fromElsewhere names the device that a reading came from; "" for one of this device.
+func (s *Screen) fromElsewhere(r measure.Reading) string {
+	if r.Device == "" || r.Device == s.take.Device() {
+		return ""
+	}
+	id := string(r.Device)
+	return s.lang.Say("screen.record.by_other", id[max(0, len(id)-6):])
 }
 
 func (s *Screen) namedValue(r measure.Reading) string {
@@ -97,9 +146,9 @@ func (s *Screen) record() page {
 	mark, word := standing(r)
 	value := part.NewText(s.sidedValue(r.Reading), 16, 26, part.Plain).Bold()
 	value.Struck = r.Standing == measure.Struck
-	said := part.NewText(s.lang.Say("screen.record."+word), 13, 22, part.VerdictInk(mark)).Bold()
+	said := part.NewText(s.lang.Say("screen.record."+word), part.Held, 22, part.VerdictInk(mark)).Bold()
 	if failure := s.failure(); failure != "" {
-		said = part.NewText(failure, 13, 22, part.Risk).Bold()
+		said = part.NewText(failure, part.Held, 22, part.Risk).Bold()
 	}
 	box := container.NewVBox()
 	if r.Standing == measure.Struck || r.Standing == measure.Replaced {
@@ -107,7 +156,7 @@ func (s *Screen) record() page {
 	}
 	addText(box, s.lang.Say("screen.record.how"), s.recordFacts(r.Reading)...)
 	lay := &arrange.Finding{
-		Title:   part.NewText(sentence(s.lang.Point(r.Reading.Point)), 16, 24, part.Plain).Bold(),
+		Title:   part.NewText(sentence(s.lang.Point(r.Reading.Point)), part.Held, 24, part.Plain).Bold(),
 		Mark:    part.NewMark(mark),
 		Verdict: said,
 		Value:   value,
@@ -150,15 +199,18 @@ func (s *Screen) recordFacts(r measure.Reading) []string {
 		facts = append(facts, s.lang.Say("screen.laid.along.aft"))
 	}
 	facts = append(facts, when(r))
-	from := "screen.record.here"
-	if r.Device != "" && r.Device != s.take.Device() {
-		from = "screen.record.there"
+	if from := s.fromElsewhere(r); from != "" {
+		facts = append(facts, s.lang.Say("screen.record.there", from))
+	} else {
+		facts = append(facts, s.lang.Say("screen.record.here"))
 	}
-	facts = append(facts, s.lang.Say(from))
 	if r.Replaces != "" {
 		facts = append(facts, s.lang.Say("screen.record.corrects"))
 	}
-	return append(facts, r.Tag, r.Note)
+	if r.Tag != "" {
+		facts = append(facts, s.obstacleName(r.Tag))
+	}
+	return append(facts, r.Note)
 }
 
 // when is the time of a reading as the clock on the wall shows it here; "" where it has none.
@@ -208,7 +260,7 @@ func (s *Screen) correctionField(old measure.Reading) fyne.CanvasObject {
 		how += " · " + s.lang.Say("screen.record.setup", old.Setup)
 	}
 	return part.NewField(part.NewRowFace(part.NewMark(checks.Unsaid),
-		part.NewText(s.lang.Say("screen.correcting", s.sidedValue(old)), 12, 20, part.Plain).Bold(), part.NewText(how, 11, 16, part.Quiet)))
+		part.NewText(s.lang.Say("screen.correcting", s.sidedValue(old)), part.Held, 20, part.Plain).Bold(), part.NewText(how, part.Held, 16, part.Quiet)))
 }
 
 // leaveCorrection is the answer that leaves a correction, on pages without a keypad.
@@ -220,14 +272,14 @@ func (s *Screen) leaveCorrection() *answer {
 func (s *Screen) changedHead(changed int) *part.Text {
 	for _, r := range s.take.Repeats() {
 		if r.Apart {
-			return part.NewText(s.lang.Say("screen.repeats.apart", s.lang.Entered(r.Reading)), 12, 17, part.VerdictInk(checks.Unsure)).Bold()
+			return part.NewText(s.lang.Say("screen.repeats.apart", s.lang.Entered(r.Reading)), part.Held, 17, part.VerdictInk(checks.Unsure)).Bold()
 		}
 	}
 	head := s.lang.Say("screen.changed")
 	if changed == 0 {
 		head = s.lang.Say("screen.changed.none")
 	}
-	return part.NewText(head, 13, 17, part.Quiet).Bold()
+	return part.NewText(head, part.Held, 17, part.Quiet).Bold()
 }
 
 // repeatsStrip shows the repeats of the newest reading; nil where there is only one. The newest are

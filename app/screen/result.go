@@ -19,9 +19,10 @@ func (s *Screen) result() page {
 	next := s.does(m.Next)
 	changed := kept.Change.Findings
 	rows := part.NewRows(len(changed), s.sizes, func(i int) fyne.CanvasObject { return s.findingRow(changed[i]) })
+	rows.Least = findingRoom
 	head := s.changedHead(len(changed))
 	if failure := s.failure(); failure != "" {
-		head = part.NewText(failure, 13, 17, part.Risk).Bold()
+		head = part.NewText(failure, part.Held, 17, part.Risk).Bold()
 	}
 	lay := &arrange.Result{
 		Kept:   s.keptField(kept.Reading, kept.Struck),
@@ -38,10 +39,9 @@ func (s *Screen) result() page {
 		objects = append(objects, strip)
 	}
 	if kept.Struck {
-		lay.Strike = nil
-	} else {
-		objects = append(objects, lay.Strike)
+		lay.Strike = part.NewWordKey("keep.again", part.Ordinary, s.lang.Say("screen.strike.undo"), s.does(m.Unstrike))
 	}
+	objects = append(objects, lay.Strike)
 	return page{object: container.New(lay, objects...), enter: next}
 }
 
@@ -52,8 +52,8 @@ func (s *Screen) keptField(r measure.Reading, struck bool) fyne.CanvasObject {
 		word, verdict = s.lang.Say("screen.struck"), checks.Out
 	}
 	mark := part.NewMark(verdict)
-	title := part.NewText(word+" "+s.sidedValue(r), 13, 24, part.VerdictInk(verdict)).Bold()
-	detail := part.NewText(sentence(s.lang.Point(r.Point))+", "+s.lang.State(r.State()), 11, 16, part.Plain)
+	title := part.NewText(word+" "+s.sidedValue(r), part.Held, 24, part.VerdictInk(verdict)).Bold()
+	detail := part.NewText(sentence(s.lang.Point(r.Point))+", "+s.lang.State(r.State()), part.Held, 17, part.Plain)
 	return part.NewField(part.NewRowFace(mark, title, detail))
 }
 
@@ -90,13 +90,21 @@ func (s *Screen) nextKey(tap func()) fyne.CanvasObject {
 	if next, more := m.Wanted(m.Kept().Change); more {
 		title, reason = s.lang.Say("screen.next", s.lang.Point(next.Point.Key)), s.reasonFor(next)
 	}
-	face := container.New(halves{}, part.NewText(title, 15, 28, part.OnIt).Bold(), part.NewText(reason, 11, 18, part.OnIt))
+	face := container.New(halves{}, part.NewText(title, part.Held, 28, part.OnIt).Bold(), part.NewText(reason, part.Held, 18, part.OnIt))
 	return part.NewKey("next", part.Main, face, tap)
 }
 
 func (s *Screen) reasonFor(next route.Stop) string {
 	m := s.take
+	here, walking := m.Walking()
+	to, grouped := route.GroupOf(next.Point)
 	switch {
+	case grouped && walking && to == here:
+		return s.lang.Say("screen.next.group", sentence(s.lang.Group(to)), m.LeftOfGroup())
+	case grouped:
+		return s.lang.Say("screen.next.begun", s.lang.Group(to))
+	case walking:
+		return s.lang.Say("screen.next.back")
 	case next.State.Ride == measure.Bench:
 		return s.lang.Say("screen.next.bench")
 	case next.State == m.Stand().State:
@@ -111,6 +119,7 @@ func (s *Screen) done() page {
 	findings := s.does(m.OpenFindings)
 	return s.ask(question{title: s.lang.Say("screen.done"), note: s.lang.Say("screen.done.note", s.counts()), enter: findings, answers: []answer{
 		{name: "all", words: s.lang.Say("screen.all"), kind: part.Main, tap: findings},
+		{name: "more.groups", words: s.lang.Say("screen.more.groups"), tap: s.does(m.OpenGroups)},
 		{name: "more.route", words: s.lang.Say("screen.more.route"), tap: s.does(m.OpenRoute)},
 		{name: "more.builds", words: s.lang.Say("screen.more.builds"), kind: part.Standing, tap: s.does(s.leave)},
 	}})

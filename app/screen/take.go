@@ -55,6 +55,16 @@ func (s *Screen) takePage() page {
 		return s.route()
 	case take.Findings:
 		return s.findings()
+	case take.Groups:
+		return s.groups()
+	case take.OneGroup:
+		return s.group()
+	case take.Obstacles:
+		return s.obstacles()
+	case take.SkipNote:
+		return s.skipNote()
+	case take.Run:
+		return s.run()
 	case take.Finding:
 		return s.finding()
 	}

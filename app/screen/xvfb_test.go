@@ -53,7 +53,12 @@ func (p *pair) read(number, side string) *pair {
 	for _, r := range number {
 		p.tap(map[bool]string{true: "key.decimal", false: "key." + string(r)}[r == '.'])
 	}
-	p.tap("keep")
+	if side != "" && p.has("keep."+side) {
+		p.tap("keep." + side)
+		side = ""
+	} else {
+		p.tap("keep")
+	}
 	if p.has("laid.along.fore") {
 		p.tap("laid.along.fore")
 	}

@@ -8,6 +8,7 @@ import "yokebook/measure"
 type Stop struct {
 	Point   measure.Point
 	State   measure.State
+	Tag     string        // tells obstacles apart; "" elsewhere
 	Taken   int           // current readings that count here; repeats are welcome
 	Skipped *measure.Skip // the newest skip, while nothing was read here; nil: not skipped
 }

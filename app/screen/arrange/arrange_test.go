@@ -34,10 +34,10 @@ func blanks(n int) []fyne.CanvasObject {
 
 func newTake() (*Take, []fyne.CanvasObject) {
 	l := &Take{Stand: blanks(3), Picture: blank(), Question: blank(), Hint: blank(), Display: blank(),
-		Decimal: blank(), Erase: blank(), More: blank(), Keep: blank()}
+		Decimal: blank(), Erase: blank(), More: blank(), Keep: blanks(1)}
 	copy(l.Digits[:], blanks(10))
 	keys := append(append([]fyne.CanvasObject{}, l.Stand...), l.Digits[:]...)
-	return l, append(keys, l.Decimal, l.Erase, l.More, l.Keep)
+	return l, append(keys, l.Decimal, l.Erase, l.More, l.Keep[0])
 }
 
 // pages are sizes of pages from a small phone to a large desktop, upright and flat.
@@ -61,6 +61,10 @@ func TestTakeNeverOverlaps(t *testing.T) {
 		case "one field":
 			keys = append(keys[3:], l.Stand[0])
 			l.Stand = l.Stand[:1]
+		}
+		if rapid.Bool().Draw(t, "two sides") {
+			l.Keep = append(l.Keep, blank())
+			keys = append(keys, l.Keep[1])
 		}
 		l.Layout(nil, page)
 		apart(t, page, append(keys, l.Picture, l.Question, l.Display))

@@ -6,6 +6,7 @@ import "fyne.io/fyne/v2"
 // wobbling thumb still hits its row.
 type List struct {
 	Title fyne.CanvasObject
+	Tall  bool // the title is a key
 	Rows  fyne.CanvasObject
 	Keys  []fyne.CanvasObject
 }
@@ -17,11 +18,14 @@ func (l *List) MinSize([]fyne.CanvasObject) fyne.Size { return Least }
 func (l *List) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	s := For(page)
 	x, y, w, h := s.Margin, s.Margin, page.Width-2*s.Margin, page.Height-2*s.Margin
-	const title = 48
+	title, below := float32(48), float32(8)
+	if l.Tall {
+		title, below = s.Key, s.Gap
+	}
 	if s.Form == Flat {
 		side := float32(150)
 		place(l.Title, x, y, w-side-s.Gap, title)
-		place(l.Rows, x, y+title+6, w-side-s.Gap, h-title-6)
+		place(l.Rows, x, y+title+below, w-side-s.Gap, h-title-below)
 		high := min((h-s.Gap*float32(len(l.Keys)-1))/float32(max(1, len(l.Keys))), 150)
 		grid(l.Keys, 1, x+w-side, y, side, high*float32(len(l.Keys))+s.Gap*float32(len(l.Keys)-1), s.Gap)
 		return
@@ -31,7 +35,7 @@ func (l *List) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	}
 	place(l.Title, x, y, w, title)
 	bottom := y + h - s.Key
-	place(l.Rows, x, y+title+8, w, bottom-s.Gap-(y+title+8))
+	place(l.Rows, x, y+title+below, w, bottom-s.Gap-(y+title+below))
 	keys := w
 	if s.Form == Wide {
 		keys = min(w, 700)
@@ -39,18 +43,71 @@ func (l *List) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	grid(l.Keys, max(1, len(l.Keys)), x, bottom, keys, s.Key, s.Gap)
 }
 
-// Rows says how many columns and rows of a list fit a place, with rows no lower than a key.
-func Rows(place fyne.Size, s Sizes) (cols, rows int) {
-	cols = max(1, int((place.Width+s.Gap)/(300+s.Gap)))
-	if s.Form == Upright {
-		cols = max(1, int((place.Width+s.Gap)/(400+s.Gap)))
-	}
-	return cols, max(1, int((place.Height+s.Gap)/(s.Key+s.Gap)))
+// Cell is where one row of a list stands: on which page of the list, and where on it.
+type Cell struct {
+	Page int
+	At   fyne.Position
+	Size fyne.Size
 }
 
-// Row places row number i of a page of rows.
-func Row(o fyne.CanvasObject, i, cols, rows int, size fyne.Size, s Sizes) {
-	w := (size.Width - s.Gap*float32(cols-1)) / float32(cols)
-	h := min((size.Height-s.Gap*float32(rows-1))/float32(rows), s.Key*1.25)
-	place(o, float32(i%cols)*(w+s.Gap), float32(i/cols)*(h+s.Gap), w, h)
+// headRoom is how high a heading in a list is: it is read, never tapped.
+const headRoom = 34
+
+// Cells stands n rows in columns, page after page. Rows are as high as a key or as least, whichever
+// is more, and higher where that fills the place; head tells which ones are headings, nil none. No
+// heading is the last of its column.
+func Cells(place fyne.Size, s Sizes, n int, least float32, head func(i int) bool) []Cell {
+	cols := columns(place.Width, s)
+	w := (place.Width - s.Gap*float32(cols-1)) / float32(cols)
+	high := rowHeight(place.Height, max(s.Key, least), s.Gap)
+	if head == nil {
+		return acrossCells(place, s, n, cols, w, high)
+	}
+	cells := make([]Cell, n)
+	col, page, y := 0, 0, float32(0)
+	for i := range n {
+		h, need := high, high
+		if head(i) {
+			h = headRoom
+			need = h + s.Gap + high
+		}
+		if y > 0 && y+need > place.Height+0.01 {
+			y, col = 0, col+1
+			if col == cols {
+				col, page = 0, page+1
+			}
+		}
+		cells[i] = Cell{page, fyne.NewPos(float32(col)*(w+s.Gap), y), fyne.NewSize(w, h)}
+		y += h + s.Gap
+		if head(i) {
+			y -= s.Gap - min(s.Gap, 6)
+		}
+	}
+	return cells
+}
+
+// acrossCells stands rows side by side, line after line.
+func acrossCells(place fyne.Size, s Sizes, n, cols int, w, high float32) []Cell {
+	lines := max(1, int((place.Height+s.Gap)/(high+s.Gap)+0.001))
+	cells := make([]Cell, n)
+	for i := range n {
+		on := i % (cols * lines)
+		cells[i] = Cell{i / (cols * lines), fyne.NewPos(float32(on%cols)*(w+s.Gap), float32(on/cols)*(high+s.Gap)), fyne.NewSize(w, high)}
+	}
+	return cells
+}
+
+// columns says how many columns of a list fit a width.
+func columns(width float32, s Sizes) int {
+	least := float32(300)
+	if s.Form == Upright {
+		least = 400
+	}
+	return max(1, int((width+s.Gap)/(least+s.Gap)))
+}
+
+// rowHeight shares a height between as many rows as fit, none lower than least.
+func rowHeight(height, least, gap float32) float32 {
+	rows := max(1, int((height+gap)/(least+gap)))
+	return max(least, min((height-gap*float32(rows-1))/float32(rows), least*1.25))
 }

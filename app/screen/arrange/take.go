@@ -14,7 +14,7 @@ type Take struct {
 	Decimal  fyne.CanvasObject
 	Erase    fyne.CanvasObject
 	More     fyne.CanvasObject
-	Keep     fyne.CanvasObject
+	Keep     []fyne.CanvasObject // one key, or two: each keeps and says a side
 }
 
 // MinSize is the least page.
@@ -82,7 +82,7 @@ func (t *Take) upright(page fyne.Size, s Sizes) {
 // bottom places the row of More and Keep; More is one key wide.
 func (t *Take) bottom(x, y, w, h float32, s Sizes, key float32) {
 	place(t.More, x, y, key, h)
-	place(t.Keep, x+key+s.Gap, y, w-key-s.Gap, h)
+	grid(t.Keep, len(t.Keep), x+key+s.Gap, y, w-key-s.Gap, h, s.Gap)
 }
 
 // middle shares a column between picture, question and display. The key of the finder stands on the
@@ -127,7 +127,7 @@ func (t *Take) flat(page fyne.Size, s Sizes) {
 	grid(t.keys(6), 6, x, y, w, 2*high+s.Gap, s.Gap)
 	x += w + s.Gap
 	place(t.Picture, x, s.Margin, right, display+s.Gap+high)
-	place(t.Keep, x, y, right, 2*high+s.Gap)
+	grid(t.Keep, 1, x, y, right, 2*high+s.Gap, s.Gap)
 }
 
 // flatStand gives the row above the keys five widths of a key: two each for state and height and one

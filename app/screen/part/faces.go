@@ -41,9 +41,33 @@ func (rowFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	const mark, gap = 34, 10
 	put(o[0], 0, 0, mark, size.Height)
 	x, w := float32(mark+gap), size.Width-mark-gap
-	title := size.Height * 0.54
+	title := size.Height * 0.52
 	put(o[1], x, 0, w, title)
 	put(o[2], x, title, w, size.Height-title)
+}
+
+// NewBarFace is the face of a row with a bar below: a mark, what it is, what is to say about it, and
+// the bar, which may be nil.
+func NewBarFace(mark fyne.CanvasObject, title, detail *Text, bar *Bar) fyne.CanvasObject {
+	objects := []fyne.CanvasObject{mark, title, detail}
+	if bar != nil {
+		objects = append(objects, bar)
+	}
+	return container.New(barFace{}, objects...)
+}
+
+type barFace struct{}
+
+func (barFace) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) }
+
+func (barFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	const bar, gap = 16, 2
+	if len(o) == 3 {
+		rowFace{}.Layout(o, size)
+		return
+	}
+	rowFace{}.Layout(o[:3], fyne.NewSize(size.Width, size.Height-bar-gap))
+	put(o[3], 44, size.Height-bar, size.Width-44, bar)
 }
 
 // NewStackFace is a small heading over one or two lines of words.

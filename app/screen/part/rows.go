@@ -8,45 +8,65 @@ import (
 	"yokebook/app/screen/arrange"
 )
 
-// Rows shows as many rows of a list as fit its place and turns them over like pages: nothing
+// Rows shows as many rows of a list as fit their place and turns them over like pages: nothing
 // scrolls. Only the rows that are shown are made.
 type Rows struct {
 	widget.BaseWidget
 	Count int
 	Make  func(i int) fyne.CanvasObject
 
-	Laid func() // called when other rows are shown; may be nil
+	Least float32          // least height of a row; that of a key where it is less
+	Head  func(i int) bool // tells which rows are headings; may be nil
+	Laid  func()           // called when other rows are shown; may be nil
 
-	first  int
-	each   int // rows on a page, known once laid out
+	cells  []arrange.Cell // known once laid out
+	page   int
+	want   int // row to be shown at the next layout; -1: none
 	sizeOf func() arrange.Sizes
 }
 
 // NewRows returns the rows of a list. sizes tells the least size of a row for the page.
 func NewRows(count int, sizes func() arrange.Sizes, make func(i int) fyne.CanvasObject) *Rows {
-	r := &Rows{Count: count, Make: make, sizeOf: sizes}
+	r := &Rows{Count: count, Make: make, sizeOf: sizes, want: -1}
 	r.ExtendBaseWidget(r)
 	return r
 }
 
 // Turn turns so many pages on, or back.
 func (r *Rows) Turn(pages int) {
-	to := r.first + pages*max(1, r.each)
-	if to >= r.Count || r.Count == 0 {
-		return
-	}
-	r.first = max(0, to)
+	r.page = max(0, min(r.page+pages, r.lastPage()))
 	r.Refresh()
 }
 
-// Reach turns to the page that has row i.
-func (r *Rows) Reach(i int) { r.first = max(0, i) }
+func (r *Rows) lastPage() int {
+	if len(r.cells) == 0 {
+		return 0
+	}
+	return r.cells[len(r.cells)-1].Page
+}
 
-// First is the first row shown, Shown how many.
-func (r *Rows) First() int { return r.first }
+// Reach turns to the page that has row i.
+func (r *Rows) Reach(i int) { r.want = max(0, i) }
+
+// First is the first row shown.
+func (r *Rows) First() int {
+	i := 0
+	for i < len(r.cells) && r.cells[i].Page < r.page {
+		i++
+	}
+	return i
+}
 
 // Shown is how many rows are shown.
-func (r *Rows) Shown() int { return max(0, min(r.each, r.Count-r.first)) }
+func (r *Rows) Shown() int {
+	n := 0
+	for _, c := range r.cells {
+		if c.Page == r.page {
+			n++
+		}
+	}
+	return n
+}
 
 // CreateRenderer is called by the toolkit.
 func (r *Rows) CreateRenderer() fyne.WidgetRenderer { return &rowsRenderer{r: r} }
@@ -55,7 +75,7 @@ type rowsRenderer struct {
 	r    *Rows
 	rows []fyne.CanvasObject
 	size fyne.Size
-	from int
+	page int
 }
 
 func (r *rowsRenderer) Destroy()                     {}
@@ -68,29 +88,35 @@ func (r *rowsRenderer) Refresh() {
 	canvas.Refresh(r.r)
 }
 
-// Layout makes the rows that fit.
+// Layout makes the rows that fit. In a place of another size the first row stays in sight.
 func (r *rowsRenderer) Layout(size fyne.Size) {
 	if size.Width < 2 || size.Height < 2 {
 		return
 	}
-	s := r.r.sizeOf()
-	cols, rows := arrange.Rows(size, s)
-	r.r.each = cols * rows
-	if r.r.each > 0 {
-		r.r.first -= r.r.first % r.r.each
+	rows := r.r
+	if rows.want < 0 && size != r.size && rows.page > 0 {
+		rows.want = rows.First()
 	}
-	if size != r.size || r.rows == nil || r.from != r.r.first {
-		r.rows = r.rows[:0]
-		for i := 0; i < r.r.Shown(); i++ {
-			r.rows = append(r.rows, r.r.Make(r.r.first+i))
+	rows.cells = arrange.Cells(size, rows.sizeOf(), rows.Count, rows.Least, rows.Head)
+	if rows.want >= 0 && rows.want < len(rows.cells) {
+		rows.page = rows.cells[rows.want].Page
+	}
+	rows.want, rows.page = -1, min(rows.page, rows.lastPage())
+	fresh := size != r.size || r.page != rows.page
+	first, n := rows.First(), rows.Shown()
+	if fresh || r.rows == nil {
+		r.rows = make([]fyne.CanvasObject, n)
+		for i := range r.rows {
+			r.rows[i] = rows.Make(first + i)
 		}
 	}
-	fresh := size != r.size || r.from != r.r.first
-	r.size, r.from = size, r.r.first
-	if fresh && r.r.Laid != nil {
-		r.r.Laid()
+	r.size, r.page = size, rows.page
+	if fresh && rows.Laid != nil {
+		rows.Laid()
 	}
 	for i, row := range r.rows {
-		arrange.Row(row, i, cols, rows, size, s)
+		cell := rows.cells[first+i]
+		row.Move(cell.At)
+		row.Resize(cell.Size)
 	}
 }

@@ -15,13 +15,13 @@ type Chip struct {
 
 // NewStrip shows a few values side by side, with a word for them in front.
 func NewStrip(word string, chips []Chip) fyne.CanvasObject {
-	objects := []fyne.CanvasObject{NewText(word, 11, 15, Quiet)}
+	objects := []fyne.CanvasObject{NewText(word, Held, 16, Quiet)}
 	for _, c := range chips {
 		if !c.Apart {
-			objects = append(objects, newChipField(NewText(c.Words, 11, 18, Plain).Bold().Centred()))
+			objects = append(objects, newChipField(NewText(c.Words, Held, 18, Plain).Bold().Centred()))
 			continue
 		}
-		words := NewText(c.Words, 11, 18, VerdictInk(checks.Unsure)).Bold().Centred()
+		words := NewText(c.Words, Held, 18, VerdictInk(checks.Unsure)).Bold().Centred()
 		objects = append(objects, newChipField(container.New(besideFace{}, NewMark(checks.Unsure), words)))
 	}
 	return container.New(stripFace{}, objects...)

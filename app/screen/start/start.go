@@ -3,6 +3,7 @@
 package start
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -38,6 +39,42 @@ type Model struct {
 
 // New starts at the title.
 func New() *Model { return &Model{layout: measure.NewLayout()} }
+
+// Resume is a build that was being started when the program ended: its title, written in half or
+// settled, and the answers so far. Answers that fit no question are left aside.
+func Resume(title string, named bool, answers []string) *Model {
+	m := New()
+	if m.Writing(title); !named {
+		return m
+	}
+	m.Name(title)
+	for _, a := range answers {
+		step, ok := m.Step()
+		if !ok || !slices.Contains(step.Choices, a) || m.at == len(Steps) {
+			break
+		}
+		m.Choose(a)
+	}
+	return m
+}
+
+// Writing notes the half-written title.
+func (m *Model) Writing(title string) { m.title = title }
+
+// Answered says whether the title is settled, and what was chosen so far.
+func (m *Model) Answered() (named bool, answers []string) {
+	for _, step := range Steps[:max(0, min(m.at-1, len(Steps)))] {
+		answers = append(answers, m.answer(step))
+	}
+	return m.at > 0, answers
+}
+
+func (m *Model) answer(step Step) string {
+	if step.Member == "shafts" {
+		return strconv.Itoa(m.layout.Shafts)
+	}
+	return *m.layout.Member(step.Member)
+}
 
 // Title is the title so far.
 func (m *Model) Title() string { return m.title }

@@ -15,16 +15,16 @@ var ErrNothingTyped = errors.New("nothing was typed yet; read the tool and type 
 func (m *Model) Keep() {
 	switch m.page {
 	case Height:
-		m.stand.Height, _ = m.height.Value(false)
+		m.stand.Height = m.heightTyped()
 		m.Back()
 		return
 	case Keypad:
 	default:
 		return
 	}
-	v, ok := m.typed.Value(false)
-	if !ok {
-		m.err = ErrNothingTyped
+	v, _, err := m.value(false)
+	if err != nil {
+		m.err = err
 		return
 	}
 	if _, said := m.lying(); m.TakesFinder() && !said {
@@ -33,15 +33,31 @@ func (m *Model) Keep() {
 		return
 	}
 	if m.stop.Point.Sense != measure.Unsigned && !m.typed.zero() {
-		m.open(Sides)
-		return
+		if m.sided == nil {
+			m.open(Sides)
+			return
+		}
+		v, _, _ = m.value(!*m.sided)
 	}
 	m.submit(v)
 }
 
+// KeepSide is Keep with the side said in the same breath: positive is the side that the point's
+// sense names.
+func (m *Model) KeepSide(positive bool) {
+	m.sided = &positive
+	m.Keep()
+	if !m.keeping {
+		m.sided = nil
+	}
+}
+
+// TakesSide reports that the number at hand may be kept with its side by KeepSide.
+func (m *Model) TakesSide() bool { return m.page == Keypad && m.stop.Point.Sense != measure.Unsigned }
+
 // Side answers the page Sides: positive is the side that the point's sense names.
 func (m *Model) Side(positive bool) {
-	if v, ok := m.typed.Value(!positive); ok && m.page == Sides {
+	if v, _, err := m.value(!positive); err == nil && m.page == Sides {
 		m.submit(v)
 	}
 }
@@ -68,12 +84,15 @@ func (m *Model) Wrote(text string) {
 // submit makes the entry of a value.
 func (m *Model) submit(v measure.Value) {
 	if old, ok := m.Correcting(); ok {
-		m.ask(corrected(old, v))
+		e := corrected(old, v)
+		e.Entered = m.entered()
+		m.ask(e)
 		return
 	}
 	p := m.stop.Point
-	e := logbook.Entry{Point: p.Key, Value: v, Unit: m.unitOf(p.Quantity), State: m.stop.State,
+	e := logbook.Entry{Point: p.Key, Value: v, Unit: m.unitOf(p.Quantity), State: m.stop.State, Tag: m.stop.Tag,
 		Setup: m.stand.Setup, Instrument: m.Tool()}
+	e.Entered = m.entered()
 	if m.stop.State.Ride != measure.Bench {
 		e.Height = m.stand.Height
 	}
@@ -170,23 +189,54 @@ func (m *Model) StrikeLast(reason string) {
 	m.kept.Change, m.kept.Struck = change, true
 }
 
+// Unstrike uses the struck reading of the page Result again: it is kept once more, because a strike is
+// final.
+func (m *Model) Unstrike() {
+	if m.kept == nil || !m.kept.Struck {
+		return
+	}
+	m.keepOnceMore(m.kept.Reading)
+}
+
+// keepOnceMore keeps a struck reading again as a new one and shows what that changed.
+func (m *Model) keepOnceMore(r measure.Reading) {
+	change, err := m.log.Keep(logbook.EntryOf(r))
+	if err != nil {
+		m.refuse(err)
+		return
+	}
+	m.kept = &Kept{Reading: m.reading(change.Reading), Change: change}
+	m.show(Result)
+}
+
 // Again takes another reading at the stop of the newest one. Repeats are welcome: they are counted.
 func (m *Model) Again() {
 	if m.kept == nil {
 		return
 	}
-	if s, ok := m.find(m.kept.Reading.Point, m.kept.Reading.State()); ok {
+	if s, ok := m.findTagged(m.kept.Reading.Point, m.kept.Reading.State(), m.kept.Reading.Tag); ok {
 		m.Go(s)
 	}
 }
 
+// CanSkip reports that the stop at hand can be left out. One of several obstacles can't: what is
+// left out holds for all of them.
+func (m *Model) CanSkip() bool { return m.stop.Tag == "" }
+
+// OpenSkipNote asks in writing why the stop is left out.
+func (m *Model) OpenSkipNote() { m.open(SkipNote) }
+
 // Skip leaves the stop out, with the reason, and goes on.
 func (m *Model) Skip(reason string) {
+	if reason == "" {
+		m.err = ErrNothingTyped
+		return
+	}
 	change, err := m.log.Skip(m.stop.Point.Key, m.stop.State, reason)
 	if err != nil {
 		m.refuse(err)
 		return
 	}
-	m.typed = Typed{}
+	m.typed, m.kept = Typed{}, nil
 	m.goOn(change)
 }

@@ -118,7 +118,7 @@ func (m *Model) Laid() (Laid, bool) {
 
 // OpenLaying asks how the finder lies.
 func (m *Model) OpenLaying() {
-	m.keeping = false
+	m.keeping, m.sided = false, nil
 	m.open(Laying)
 }
 
@@ -132,5 +132,6 @@ func (m *Model) Lay(l Laid) {
 	if m.keeping {
 		m.keeping = false
 		m.Keep()
+		m.sided = nil
 	}
 }

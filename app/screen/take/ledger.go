@@ -40,6 +40,23 @@ func (m *Model) Records() []Record {
 	return out
 }
 
+// ByPoint reports that the readings stand by what was read, else in the order of time.
+func (m *Model) ByPoint() bool { return m.byPoint }
+
+// SwitchOrder changes between the two orders.
+func (m *Model) SwitchOrder() { m.byPoint = !m.byPoint }
+
+// RecordsByPoint are all readings in the order of the table of points, those of one point newest first.
+func (m *Model) RecordsByPoint() []Record {
+	place := map[string]int{}
+	for i, p := range measure.Points {
+		place[p.Key] = i
+	}
+	out := m.Records()
+	slices.SortStableFunc(out, func(a, b Record) int { return place[a.Reading.Point] - place[b.Reading.Point] })
+	return out
+}
+
 // readAt is when a reading was kept; the beginning of time where it does not say so.
 func readAt(r measure.Reading) time.Time {
 	at, err := time.Parse(time.RFC3339Nano, r.At)

@@ -28,7 +28,7 @@ func (m *Model) Correct() {
 	if !ok || r.Standing != measure.Current {
 		return
 	}
-	stop, ok := m.find(r.Reading.Point, r.Reading.State())
+	stop, ok := m.findTagged(r.Reading.Point, r.Reading.State(), r.Reading.Tag)
 	if !ok {
 		return
 	}
@@ -54,7 +54,7 @@ func (m *Model) leaveCorrection() {
 	}
 	m.stop, m.typed = m.mending.stop, m.mending.typed
 	m.mending = nil
-	if s, ok := m.find(m.stop.Point.Key, m.stop.State); ok {
+	if s, ok := m.findTagged(m.stop.Point.Key, m.stop.State, m.stop.Tag); ok {
 		m.stop = s
 	}
 }
@@ -113,13 +113,7 @@ func (m *Model) KeepOpened() {
 	if !ok || r.Standing != measure.Struck {
 		return
 	}
-	change, err := m.log.Keep(logbook.EntryOf(r.Reading))
-	if err != nil {
-		m.refuse(err)
-		return
-	}
-	m.kept = &Kept{Reading: m.reading(change.Reading), Change: change}
-	m.show(Result)
+	m.keepOnceMore(r.Reading)
 }
 
 // Last is the reading that UndoLast takes back; false where there is none.

@@ -59,6 +59,11 @@ const (
 	Reverse   Page = "reverse"  // what finding a finder's zero takes
 	Turn      Page = "turn"     // turn the finder end for end
 	Zero      Page = "zero"     // the zero that was found
+	Groups    Page = "groups"   // what can be measured beyond the shaft line
+	OneGroup  Page = "group"    // one of them
+	Obstacles Page = "obstacles"
+	SkipNote  Page = "skip.note" // why a stop is left out, in writing
+	Run       Page = "run"       // what can hurt, before the shaft runs
 )
 
 // Stand is how the vehicle stands.
@@ -89,13 +94,19 @@ type Model struct {
 	entry    logbook.Entry   // waits for an answer on the page Sides or Doubts
 	doubts   []logbook.Doubt
 	kept     *Kept
+	chosen   []measure.Group   // groups beyond the shaft line that are on the route, in the order in which they were chosen
+	looked   measure.Group     // group of the page OneGroup
+	byPoint  bool              // the readings stand by what was read, else in the order of time
+	sided    *bool             // the side that Keep was told; nil: it asks
 	laid     map[string]laying // how each tool lay when it was said last, by its id
 	keeping  bool              // Keep waits for the answer of the page Laying
 	mending  *correction       // nil: no reading is being corrected
 	record   string            // hash of the reading on the page OneRecord
 	reversal *Reversal         // nil: no finder's zero is being found
 	opened   string            // key of the finding on the page Finding
+	filter   checks.Verdict    // what the list of findings is cut down to
 	units    map[measure.Quantity]measure.Unit
+	prefer   func(measure.Quantity) measure.Unit // nil: nothing is preferred
 	tools    map[measure.Quantity]string
 	err      error
 }

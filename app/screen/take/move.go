@@ -13,7 +13,7 @@ import (
 // stand another way shows the page Bring first, the first stop under a vehicle the page Caution.
 func (m *Model) Go(s route.Stop) {
 	m.leaveCorrection()
-	if s.Point.Key != m.stop.Point.Key {
+	if s.Point.Key != m.stop.Point.Key || s.Tag != m.stop.Tag {
 		m.typed, m.written = Typed{}, ""
 	}
 	m.stop = s
@@ -52,12 +52,67 @@ func (m *Model) goOn(c logbook.Change) {
 		m.Go(next)
 		return
 	}
-	m.show(Done)
+	m.finish()
 }
 
-// Wanted is the stop that a change leads to: the next one that the route wants. Stops that nobody
-// must take are not gone to by themselves.
+// finish shows that the route is done. What follows is the first run, so what can hurt there comes
+// first, once in a setup.
+func (m *Model) finish() {
+	if m.warned[m.runWarning()] {
+		m.show(Done)
+		return
+	}
+	m.show(Run)
+}
+
+// HeedRun answers the page Run.
+func (m *Model) HeedRun() {
+	if m.page == Run {
+		m.warned[m.runWarning()] = true
+		m.show(Done)
+	}
+}
+
+func (m *Model) runWarning() string {
+	return fmt.Sprintf("%s|%d|", measure.CautionFirstRun, m.stand.Setup)
+}
+
+// Wanted is the stop that a change leads to: the next one of the group at hand, else of the shaft
+// line, else of a group that was begun. Stops that nobody must take are not gone to by themselves.
 func (m *Model) Wanted(c logbook.Change) (route.Stop, bool) {
+	if s, ok := m.struckStop(); ok {
+		return s, true
+	}
+	if _, walking := m.Walking(); walking {
+		if c.More && c.Next.Point.Key == m.stop.Point.Key && c.Next.State == m.stop.State {
+			return c.Next, true
+		}
+		if next, ok := route.Next(m.stops(), m.stop.Point.Key, m.stop.State); ok {
+			return next, true
+		}
+	}
+	if next, ok := m.wantedOfLine(c); ok {
+		return next, true
+	}
+	return m.begunGroup()
+}
+
+// struckStop is the stop of a group whose reading was just struck, to be read again.
+func (m *Model) struckStop() (route.Stop, bool) {
+	if m.kept == nil || !m.kept.Struck {
+		return route.Stop{}, false
+	}
+	r := m.kept.Reading
+	p, _ := measure.PointOf(r.Point)
+	if _, of := route.GroupOf(p); !of {
+		return route.Stop{}, false
+	}
+	s, ok := m.findTagged(r.Point, r.State(), r.Tag)
+	return s, ok && !s.Done()
+}
+
+// wantedOfLine is the stop of the shaft line that a change leads to.
+func (m *Model) wantedOfLine(c logbook.Change) (route.Stop, bool) {
 	if !c.More || !c.Next.Point.Optional {
 		return c.Next, c.More
 	}
@@ -80,6 +135,21 @@ func (m *Model) Wanted(c logbook.Change) (route.Stop, bool) {
 	return wanted[0], true
 }
 
+// leaveGroup goes from a stop of a group to the next one elsewhere.
+func (m *Model) leaveGroup() {
+	var c logbook.Change
+	c.Next, c.More = route.Next(m.log.Stops(), "", measure.State{})
+	next, ok := m.wantedOfLine(c)
+	if !ok {
+		next, ok = m.begunGroup()
+	}
+	if !ok {
+		m.finish()
+		return
+	}
+	m.Go(next)
+}
+
 // Later and Earlier go along the route, done or not, and stay at its ends.
 func (m *Model) Later() { m.step(1) }
 
@@ -87,7 +157,7 @@ func (m *Model) Later() { m.step(1) }
 func (m *Model) Earlier() { m.step(-1) }
 
 func (m *Model) step(by int) {
-	stops := m.log.Stops()
+	stops := m.stops()
 	at := -1
 	for i, s := range stops {
 		if s.Point.Key == m.stop.Point.Key && s.State == m.stop.State {
@@ -113,9 +183,10 @@ func (m *Model) Left(s measure.State) int {
 	return n
 }
 
-// Place says which stop of how many this is; 0 for a stop that the route does not have.
+// Place says which stop of how many this is, of its group or of the shaft line; 0 for a stop that
+// neither has.
 func (m *Model) Place() (at, of int) {
-	stops := m.log.Stops()
+	stops := m.stops()
 	for i, s := range stops {
 		if s.Point.Key == m.stop.Point.Key && s.State == m.stop.State {
 			at = i + 1
@@ -126,13 +197,25 @@ func (m *Model) Place() (at, of int) {
 
 // find returns a stop of the route, or one made for the purpose where the route has none there.
 func (m *Model) find(point string, s measure.State) (route.Stop, bool) {
-	for _, stop := range m.log.Stops() {
+	return m.findTagged(point, s, m.stop.Tag)
+}
+
+// findTagged is find for one of several obstacles.
+func (m *Model) findTagged(point string, s measure.State, tag string) (route.Stop, bool) {
+	p, ok := measure.PointOf(point)
+	stops := m.log.Stops()
+	if p.Group != measure.GroupClearance {
+		tag = ""
+	}
+	if g, of := route.GroupOf(p); ok && of {
+		stops = m.groupStops(g, tag)
+	}
+	for _, stop := range stops {
 		if stop.Point.Key == point && stop.State == s {
 			return stop, true
 		}
 	}
-	p, ok := measure.PointOf(point)
-	return route.Stop{Point: p, State: s}, ok
+	return route.Stop{Point: p, State: s, Tag: tag}, ok
 }
 
 // SetState says how the vehicle stands. Another state than before raises the setup, since the
@@ -173,7 +256,7 @@ func (m *Model) Brought() { m.SetState(m.stop.State) }
 // StayAsItIs answers the page Bring: goes to what can still be read as the vehicle stands, or shows
 // the route when that is nothing.
 func (m *Model) StayAsItIs() {
-	for _, s := range m.log.Stops() {
+	for _, s := range append(m.stops(), m.log.Stops()...) {
 		if !s.Done() && (s.State == m.stand.State || s.State.Ride == measure.Bench) {
 			m.Go(s)
 			return

@@ -6,6 +6,7 @@ import (
 
 	"yokebook/app/logbook"
 	"yokebook/measure"
+	"yokebook/measure/route"
 )
 
 // Where is where work stands, so that Resume can go on there after the program was killed. On a page
@@ -23,7 +24,7 @@ func (m *Model) Where() logbook.Place {
 		p.Reverses, p.First = reversing.Tool, reversing.First.ID
 	}
 	if reversing != nil || m.atStop() {
-		p.Point, p.State, p.Typed = stop.Point.Key, stop.State.String(), typed.text
+		p.Point, p.State, p.Tag, p.Typed = stop.Point.Key, stop.State.String(), stop.Tag, typed.text
 		if stop.Point.Quantity == measure.Text {
 			p.Typed = m.written
 		}
@@ -40,6 +41,9 @@ func (m *Model) Where() logbook.Place {
 	for id, l := range m.laid {
 		p.Laid[id] = logbook.Laying{How: string(l.laid), Setup: l.setup}
 	}
+	for _, g := range m.chosen {
+		p.Groups = append(p.Groups, string(g))
+	}
 	p.Warned = slices.Sorted(maps.Keys(m.warned))
 	return p
 }
@@ -51,7 +55,7 @@ func (m *Model) atStop() bool {
 		lowest = m.under[0]
 	}
 	switch lowest {
-	case Result, Done, Turn, Zero:
+	case Result, Done, Run, Turn, Zero:
 		return false
 	}
 	return true
@@ -64,9 +68,12 @@ func Resume(log Log, p logbook.Place) *Model {
 	m.takeUp(p)
 	stop, err := measure.ParseState(p.State)
 	if err != nil || p.Point == "" {
+		if m.page == Run { // the caution was seen before, or there is a group to go on with
+			m.leaveGroup()
+		}
 		return m
 	}
-	if s, ok := m.find(p.Point, stop); ok {
+	if s, ok := m.findTagged(p.Point, stop, p.Tag); ok {
 		m.Go(s)
 		m.retype(p)
 		m.reverseOn(p)
@@ -78,6 +85,11 @@ func Resume(log Log, p logbook.Place) *Model {
 func (m *Model) takeUp(p logbook.Place) {
 	for _, key := range p.Warned {
 		m.warned[key] = true
+	}
+	for _, g := range route.Groups(m.Build()) {
+		if slices.Contains(p.Groups, string(g)) {
+			m.chosen = append(m.chosen, g)
+		}
 	}
 	for _, u := range measure.Units {
 		if p.Units[string(u.Quantity)] == string(u.Unit) {

@@ -48,7 +48,7 @@ func (m *Model) Erase() {
 // Unit is the unit that one types in at this stop.
 func (m *Model) Unit() measure.Unit {
 	if m.page == Height {
-		return "mm"
+		return m.heightUnit()
 	}
 	if old, ok := m.Correcting(); ok {
 		return old.Unit
@@ -59,6 +59,9 @@ func (m *Model) Unit() measure.Unit {
 func (m *Model) unitOf(q measure.Quantity) measure.Unit {
 	if u, ok := m.units[q]; ok {
 		return u
+	}
+	if u, ok := measure.UnitOf(string(m.preferred(q))); ok && u.Quantity == q {
+		return u.Unit
 	}
 	return q.Base()
 }
