@@ -1,0 +1,15 @@
+package words
+
+// German is the second language. Trade terms are those of German workshop practice, from memory.
+var German = german()
+
+func german() *Language {
+	return newLanguage("de", "Deutsch", dePoints(), deCodes(),
+		deNames,
+		deParts,
+		deDimensions,
+		deStates,
+		deCautions,
+		deDoubts,
+	)
+}
