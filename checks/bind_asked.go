@@ -89,7 +89,7 @@ func (a *asked) finding(c *Check, subject string) Finding {
 	f.fill(s.q)
 	f.Unit, f.Limit = s.limit.Unit, s.limit
 	if s.against != nil {
-		f.Weakest = weakestOf(a.e.combine("less", 1, func(x, out []float64) { out[0] = x[0] - x[1] }, s.q, s.against)[0])
+		f.decidedBy(a.e.combine("less", 1, func(x, out []float64) { out[0] = x[0] - x[1] }, s.q, s.against)[0])
 	}
 	f.rests(a.from)
 	for _, m := range a.list {

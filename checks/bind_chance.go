@@ -48,7 +48,7 @@ func (e *engine) buildChance(c *Check) []Finding {
 	f.Value, f.Low, f.High, f.Chance = &chance, &chance, &chance, &chance
 	w := worst.finding
 	if *w.Chance < 1 {
-		f.Weakest = w.Weakest
+		f.Weakest, f.Shares = w.Weakest, w.Shares
 		f.Notes = append(f.Notes, Message{MsgDecidedBy, []any{w.Check, w.Subject, w.State.String()}})
 	}
 	return []Finding{f}

@@ -164,7 +164,8 @@ func (m *matching) finding(f Finding, out Message) Finding {
 			f.Notes = append(f.Notes, d.says)
 		}
 		if d.q != nil && chance < least {
-			least, f.Weakest = chance, weakestOf(d.q)
+			least = chance
+			f.decidedBy(d.q)
 		}
 	}
 	low, high := uncertain.Interval(count, best)

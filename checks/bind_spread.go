@@ -75,6 +75,7 @@ func (e *engine) spreadOf(c *Check, g repeat) Finding {
 		id := g.list[i].ID
 		f.Verdict = Unsure
 		f.Weakest = &Weakest{Input: g.point.Key, Reading: &id, Share: 1}
+		f.Shares = []Weakest{*f.Weakest}
 		f.Advice = Message{MsgOutlier, []any{g.point.Key, values[i], string(id)}}
 	}
 	return f

@@ -141,3 +141,27 @@ func TestANewReadingLeavesTheOthersAlone(t *testing.T) {
 		}
 	}
 }
+
+// What each input adds to the doubt is told largest first and is the whole of it, and the weakest is among it.
+func TestSharesAreTheWholeDoubt(t *testing.T) {
+	seen := 0
+	for _, f := range checks.Run(invented(t, "demo.json"), nil).Findings {
+		if f.Weakest == nil {
+			continue
+		}
+		sum, last, named := 0.0, 1.0, false
+		for _, s := range f.Shares {
+			if s.Share > last {
+				t.Errorf("%s: %s adds %g, more than the one before it, %g", f.Key(), s.Input, s.Share, last)
+			}
+			sum, last, named = sum+s.Share, s.Share, named || s.Input == f.Weakest.Input && s.Share == f.Weakest.Share
+		}
+		if math.Abs(sum-1) > 1e-9 || !named {
+			t.Errorf("%s: shares add up to %g, weakest %v among them: %v", f.Key(), sum, f.Weakest, named)
+		}
+		seen++
+	}
+	if seen < 10 {
+		t.Errorf("only %d findings have doubt", seen)
+	}
+}

@@ -37,6 +37,7 @@ type Finding struct {
 	Chance  *float64 // share of draws that meet the limit
 	Used    []measure.ID
 	Weakest *Weakest
+	Shares  []Weakest // what each input adds to the doubt, largest first; together 1
 	Missing []Missing
 	Advice  Message
 	// Untouched marks a finding that waits and of whose readings none was taken yet.
@@ -62,7 +63,7 @@ type Limit struct {
 	Reason string // why this build uses another value than the default; ""
 }
 
-// Weakest names the input that contributes most to the doubt of a finding.
+// Weakest names an input and what it contributes to the doubt of a finding: the one of the member Weakest most.
 type Weakest struct {
 	Input   string      // point key, or "<instrument>.zero"
 	Reading *measure.ID // nil for an assumed input or one shared by several readings

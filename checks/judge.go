@@ -98,7 +98,7 @@ func (f *Finding) fill(q *quantity) {
 	f.RestsOn = q.from.restsOn
 	f.Assumed = q.from.assumed
 	if !q.lean {
-		f.Weakest = weakestOf(q)
+		f.decidedBy(q)
 	}
 	if sideView(q) {
 		f.Notes = append(f.Notes, Message{Key: MsgSideView})
@@ -114,10 +114,18 @@ func (f *Finding) fill(q *quantity) {
 // noShare is a part of the variance that no reading can better.
 const noShare = 1e-4
 
+// decidedBy writes into a finding what adds to the doubt of q, which it is judged by.
+func (f *Finding) decidedBy(q *quantity) {
+	list := q.shares()
+	f.Weakest, f.Shares = weakestOf(list), nil
+	for _, s := range list {
+		f.Shares = append(f.Shares, named(s))
+	}
+}
+
 // weakestOf names the input with the largest share. A plan angle or a phase that nobody read comes
 // before all others, unless it has next to no part in it: reading it is the first thing to do.
-func weakestOf(q *quantity) *Weakest {
-	list := q.shares()
+func weakestOf(list []share) *Weakest {
 	if len(list) == 0 {
 		return nil
 	}
@@ -128,9 +136,14 @@ func weakestOf(q *quantity) *Weakest {
 			break
 		}
 	}
-	w := &Weakest{Input: pick.input, Share: pick.part}
-	if pick.reading != "" {
-		id := pick.reading
+	w := named(pick)
+	return &w
+}
+
+func named(s share) Weakest {
+	w := Weakest{Input: s.input, Share: s.part}
+	if s.reading != "" {
+		id := s.reading
 		w.Reading = &id
 	}
 	return w

@@ -292,7 +292,7 @@ func (e *engine) judge(f *Finding, c *Check, a answer, ln *line) {
 		f.Verdict, f.Advice = Unsure, a.advice
 	case f.Verdict == Unsure:
 		if a.against != nil { // the limit's own doubt may be what decides
-			f.Weakest = weakestOf(e.combine("margin", 1, func(x, out []float64) { out[0] = x[0] - x[1] }, a.q, a.against)[0])
+			f.decidedBy(e.combine("margin", 1, func(x, out []float64) { out[0] = x[0] - x[1] }, a.q, a.against)[0])
 		}
 		f.Advice = e.settle(f.Weakest)
 	case f.Verdict == Out && a.advice.Key != "":

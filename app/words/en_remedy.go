@@ -108,6 +108,7 @@ Nothing is changed in the file. What is changed on the vehicle is to be measured
 	remedy.MsgOutAtRide:     "drawn out by {0 mm} at ride height then",
 	remedy.MsgLongerSpline:  "both halves of the spline as much longer, and room for the sleeve",
 	remedy.MsgTube:          "tube of {0 mm} outside, {1 mm} wall, {2 kg} heavier; yokes to suit",
+	remedy.MsgTubeRoom:      "{0 mm} less room to everything beside the shaft: exhaust, lines, brake, floor, guard loop",
 	remedy.MsgBearing:       "release bearing moved by {0 mm} (toward the engine positive): its sleeve must carry it there, and the fork or slave must follow",
 	remedy.MsgFlywheel:      "friction face {0 mm} further: starter mesh, screws of the flywheel, dowels, weight",
 	remedy.MsgFlywheelThin:  "friction face {0 mm} (less): the flywheel's least thickness, and its screws",

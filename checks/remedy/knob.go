@@ -15,6 +15,7 @@ type Knob struct {
 	Step   float64 // what can be set; amounts are whole steps
 	Least  float64 // smallest amount that is looked at
 	Most   float64 // largest
+	Source string  // of step and range
 	Usual  float64 // amount that is about as much work as the usual amount of any other knob
 	Serves []string
 	alone  bool // half of a pair only where nothing else does it: what it costs is of another kind
@@ -24,6 +25,13 @@ type Knob struct {
 	change  func(v *vehicle, e *edit, amount float64)         // turns it on a copy
 	costs   func(v *vehicle, amount float64) []checks.Message // what it costs beside the findings
 }
+
+// Where steps and ranges of the table come from.
+const (
+	practice = "step: common practice, no source; range: our judgement, no source"
+	series   = "outside diameters of the table of tubes"
+	teeth    = "one tooth of the sliding spline where its teeth were counted, else one degree: common practice, no source"
+)
 
 // Knobs is the table of knobs, in the order in which they are told.
 var Knobs = slices.Concat(lineKnobs, shaftKnobs, stackKnobs, endKnobs, otherKnobs, placeKnobs)

@@ -10,15 +10,15 @@ var endKnobs = []Knob{adapterFlange("front"), adapterFlange("rear")}
 
 // otherKnobs change one thing that is not of the line.
 var otherKnobs = []Knob{
-	{Key: "obstacle.away", Unit: "mm", Step: 0.5, Least: 0, Most: 80, Usual: 20, Serves: []string{"shaft.clearance"},
+	{Key: "obstacle.away", Unit: "mm", Step: 0.5, Least: 0, Most: 80, Usual: 20, Source: practice, Serves: []string{"shaft.clearance"},
 		usable: func(v *vehicle) bool { return v.has("obstacle.gap") },
 		change: func(_ *vehicle, e *edit, mm float64) { e.shiftAll("obstacle.gap", mm) },
 		costs:  func(*vehicle, float64) []checks.Message { return []checks.Message{{Key: MsgObstacle}} }},
-	{Key: "retainer.torque", Unit: "N·m", Step: 5, Least: -200, Most: 200, Usual: 40, Serves: []string{"retainer.clamp"},
+	{Key: "retainer.torque", Unit: "N·m", Step: 5, Least: -200, Most: 200, Usual: 40, Source: practice, Serves: []string{"retainer.clamp"},
 		usable: func(v *vehicle) bool { return v.has("retainer.torque") },
 		change: func(_ *vehicle, e *edit, nm float64) { e.shiftAll("retainer.torque", nm) },
 		costs:  func(*vehicle, float64) []checks.Message { return []checks.Message{{Key: MsgRetorque}} }},
-	{Key: "sling.angle", Unit: "deg", Step: 5, Least: 0, Most: 60, Usual: 20, Serves: []string{"lift.slings"},
+	{Key: "sling.angle", Unit: "deg", Step: 5, Least: 0, Most: 60, Usual: 20, Source: practice, Serves: []string{"lift.slings"},
 		usable: func(v *vehicle) bool { return v.has("sling.angle") },
 		change: func(_ *vehicle, e *edit, deg float64) { e.shiftAll("sling.angle", deg) },
 		costs:  func(*vehicle, float64) []checks.Message { return []checks.Message{{Key: MsgSteeperSling}} }},
@@ -26,7 +26,7 @@ var otherKnobs = []Knob{
 
 // placeKnobs move engine and gearbox along the vehicle, or fit other mounts.
 var placeKnobs = []Knob{
-	{Key: "engine.place", Unit: "mm", Step: 5, Least: -300, Most: 300, Usual: 40, Serves: []string{"mass.axles"},
+	{Key: "engine.place", Unit: "mm", Step: 5, Least: -300, Most: 300, Usual: 40, Source: practice, Serves: []string{"mass.axles"},
 		usable: func(v *vehicle) bool { return v.has("engine_gearbox.x") || v.has("lift_front.x", "lift_rear.x") },
 		change: func(v *vehicle, e *edit, mm float64) {
 			for _, p := range []string{"engine_gearbox.x", "lift_front.x", "lift_rear.x", "mount_left.x", "mount_right.x", "mount_rear.x"} {
@@ -41,7 +41,7 @@ var placeKnobs = []Knob{
 }
 
 func mountRating(mount string) Knob {
-	return Knob{Key: mount + ".rating", Unit: "kg", Step: 5, Most: 400, Usual: 60, Serves: []string{"mount.load"},
+	return Knob{Key: mount + ".rating", Unit: "kg", Step: 5, Most: 400, Usual: 60, Source: practice, Serves: []string{"mount.load"},
 		usable: func(v *vehicle) bool { return v.has(mount + ".rating") },
 		change: func(_ *vehicle, e *edit, kg float64) { e.shiftAll(mount+".rating", kg) },
 		costs:  func(*vehicle, float64) []checks.Message { return []checks.Message{{Key: MsgStiffer}} }}
@@ -52,7 +52,7 @@ const leastAdapter = 12 // common practice, no source
 
 func adapterFlange(end string) Knob {
 	name := end + "_end"
-	return Knob{Key: end + "_end.adapter", Unit: "mm", Step: 0.5, Most: 50, Usual: 15, Serves: []string{"flange.match"},
+	return Knob{Key: end + "_end.adapter", Unit: "mm", Step: 0.5, Most: 50, Usual: 15, Source: practice, Serves: []string{"flange.match"},
 		amounts: onlyFrom(leastAdapter),
 		usable: func(v *vehicle) bool {
 			clip, strapped := v.bench(name + ".clip")

@@ -16,29 +16,29 @@ var phased = []string{"joint.residual", "joint.torsional"}
 
 // lineKnobs turn and lift what the shaft runs between.
 var lineKnobs = []Knob{
-	{Key: "pinion.angle", Unit: "deg", Step: 0.1, Least: -6, Most: 6, Usual: 1, Serves: angled,
+	{Key: "pinion.angle", Unit: "deg", Step: 0.1, Least: -6, Most: 6, Usual: 1, Source: practice, Serves: angled,
 		usable: func(v *vehicle) bool { return v.has("pinion.slope") && v.build.Layout.Drives != "transfer" },
 		change: turnPinion, costs: costsOfPinion},
-	{Key: "gearbox.mount", Unit: "mm", Step: 0.5, Least: -40, Most: 40, Usual: 15, Serves: angled,
+	{Key: "gearbox.mount", Unit: "mm", Step: 0.5, Least: -40, Most: 40, Usual: 15, Source: practice, Serves: angled,
 		usable: func(v *vehicle) bool { _, ok := v.lever(); return ok && v.has("gearbox.slope") },
 		change: liftMount, costs: costsOfMount},
-	{Key: "gearbox.angle", Unit: "deg", Step: 0.1, Least: -6, Most: 6, Usual: 1, Serves: angled,
+	{Key: "gearbox.angle", Unit: "deg", Step: 0.1, Least: -6, Most: 6, Usual: 1, Source: practice, Serves: angled,
 		usable: func(v *vehicle) bool { _, ok := v.lever(); return !ok && v.has("gearbox.slope") },
 		change: turnGearbox, costs: costsOfGearbox},
-	{Key: "gearbox.height", Unit: "mm", Step: 0.5, Least: -60, Most: 60, Usual: 30, Serves: angled,
+	{Key: "gearbox.height", Unit: "mm", Step: 0.5, Least: -60, Most: 60, Usual: 30, Source: practice, Serves: angled,
 		usable: func(v *vehicle) bool { gear, _ := v.shafts(); return v.has("gearbox.slope", gear+".slope") },
 		change: func(v *vehicle, e *edit, mm float64) {
 			v.carry(e, func(measure.State) moved { return moved{gearbox: spot{0, mm}} })
 		}, costs: func(_ *vehicle, mm float64) []checks.Message {
 			return []checks.Message{{Key: MsgRoomGearbox, Args: []any{mm}}}
 		}},
-	{Key: "shaft.phase", Unit: "deg", Step: 1, Least: -90, Most: 90, Usual: 30, Serves: phased,
+	{Key: "shaft.phase", Unit: "deg", Step: 1, Least: -90, Most: 90, Usual: 30, Source: teeth, Serves: phased,
 		usable: func(v *vehicle) bool { return v.has("shaft.phase") }, amounts: byTeeth,
 		change: func(_ *vehicle, e *edit, deg float64) { e.shiftAll("shaft.phase", deg) }, costs: costsOfPhase},
-	{Key: "front_shaft.phase", Unit: "deg", Step: 1, Least: -90, Most: 90, Usual: 30, Serves: phased,
+	{Key: "front_shaft.phase", Unit: "deg", Step: 1, Least: -90, Most: 90, Usual: 30, Source: teeth, Serves: phased,
 		usable: func(v *vehicle) bool { return v.build.Layout.Shafts == 2 && v.has("front_shaft.phase") },
 		change: func(_ *vehicle, e *edit, deg float64) { e.shiftAll("front_shaft.phase", deg) }, costs: costsOfPhase},
-	{Key: "engine.speed", Unit: "rev/min", Step: 50, Least: -2500, Most: 0, Usual: 250, alone: true,
+	{Key: "engine.speed", Unit: "rev/min", Step: 50, Least: -2500, Most: 0, Usual: 250, Source: practice, alone: true,
 		Serves: []string{"joint.torsional", "joint.inertia_drive", "joint.inertia_coast", "joint.life", "shaft.critical_speed", "shaft.half_critical"},
 		usable: func(v *vehicle) bool { return v.has("engine.rpm_max", "gear.highest") },
 		change: func(_ *vehicle, e *edit, revs float64) { e.shiftAll("engine.rpm_max", revs) },

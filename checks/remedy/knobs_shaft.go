@@ -13,7 +13,7 @@ var sliding = []string{"slip.travel", "slip.engaged", "slip.closing", "slip.seal
 
 // shaftKnobs are what a shaft builder can make otherwise.
 var shaftKnobs = []Knob{
-	{Key: "shaft.longer", Unit: "mm", Step: 0.5, Least: -150, Most: 150, Usual: 20, Serves: sliding,
+	{Key: "shaft.longer", Unit: "mm", Step: 0.5, Least: -150, Most: 150, Usual: 20, Source: practice, Serves: sliding,
 		usable: func(v *vehicle) bool { return v.has("slip.exposed") },
 		change: func(v *vehicle, e *edit, mm float64) {
 			v.carry(e, func(measure.State) moved { return moved{longerMM: mm} })
@@ -21,7 +21,7 @@ var shaftKnobs = []Knob{
 				e.shiftAll("slip.exposed", -mm)
 			}
 		}, costs: costsOfLonger},
-	{Key: "slip.spline", Unit: "mm", Step: 0.5, Least: 0, Most: 150, Usual: 20, Serves: append([]string{"spline.capacity"}, sliding...),
+	{Key: "slip.spline", Unit: "mm", Step: 0.5, Least: 0, Most: 150, Usual: 20, Source: practice, Serves: append([]string{"spline.capacity"}, sliding...),
 		usable: func(v *vehicle) bool { return v.build.Layout.Slip == "shaft" && v.has("slip.usable") },
 		change: func(_ *vehicle, e *edit, mm float64) {
 			for _, p := range []string{"slip.usable", "slip_male.length", "slip_female.length"} {
@@ -71,7 +71,7 @@ func tubeKnob(key, outer, wall, length string) Knob {
 		tube.OuterMM, tube.WallMM = s.OuterMM, s.WallMM
 		return tube.MassKg(m) - was
 	}
-	return Knob{Key: key, Unit: "mm", Usual: 15,
+	return Knob{Key: key, Unit: "mm", Usual: 15, Source: series,
 		Serves: []string{"shaft.critical_speed", "shaft.half_critical", "shaft.stress", "shaft.clearance"},
 		usable: func(v *vehicle) bool { return v.has(outer, wall) },
 		amounts: func(_ *Knob, v *vehicle) []float64 {
@@ -97,7 +97,11 @@ func tubeKnob(key, outer, wall, length string) Knob {
 		},
 		costs: func(v *vehicle, amount float64) []checks.Message {
 			s, _ := size(v, amount)
-			return []checks.Message{{Key: MsgTube, Args: []any{s.OuterMM, s.WallMM, weight(v, s)}}, {Key: MsgShaftMade}}
+			out := []checks.Message{{Key: MsgTube, Args: []any{s.OuterMM, s.WallMM, weight(v, s)}}, {Key: MsgShaftMade}}
+			if amount > 0 {
+				out = append(out, checks.Message{Key: MsgTubeRoom, Args: []any{amount / 2}})
+			}
+			return out
 		}}
 }
 

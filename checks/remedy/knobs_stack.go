@@ -14,7 +14,7 @@ var stackKnobs = []Knob{
 		return MsgFlywheel
 	}),
 	thickness("clutch.adapter", "adapter.thickness", -30, 60, 10, stacked, func(float64) string { return MsgAdapterPlate }),
-	{Key: "clutch.disc", Unit: "mm", Step: 0.5, Least: -25, Most: 25, Usual: 8, Serves: []string{"clutch.hub"},
+	{Key: "clutch.disc", Unit: "mm", Step: 0.5, Least: -25, Most: 25, Usual: 8, Source: practice, Serves: []string{"clutch.hub"},
 		usable: func(v *vehicle) bool { return v.has("disc_hub.front", "disc_hub.rear") },
 		change: func(_ *vehicle, e *edit, mm float64) {
 			e.shiftAll("disc_hub.front", mm)
@@ -26,7 +26,7 @@ var stackKnobs = []Knob{
 
 // thickness is a knob that moves one reading of the stack.
 func thickness(key, point string, least, most, usual float64, serves []string, cost func(mm float64) string) Knob {
-	return Knob{Key: key, Unit: "mm", Step: 0.5, Least: least, Most: most, Usual: usual, Serves: serves,
+	return Knob{Key: key, Unit: "mm", Step: 0.5, Least: least, Most: most, Usual: usual, Source: practice, Serves: serves,
 		usable: func(v *vehicle) bool { return v.has(point) },
 		change: func(_ *vehicle, e *edit, mm float64) { e.shiftAll(point, mm) },
 		costs: func(_ *vehicle, mm float64) []checks.Message {

@@ -21,6 +21,7 @@ const (
 	MsgOutAtRide     = "cost.out_at_ride"    // (mm) drawn out at ride height then
 	MsgLongerSpline  = "cost.longer_spline"  // both halves as long, room for the sleeve
 	MsgTube          = "cost.tube"           // (mm outside, mm wall, kg) another tube, weld yokes to suit
+	MsgTubeRoom      = "cost.tube_room"      // (mm) so much less room to everything beside the shaft, half of what it grows
 	MsgBearing       = "cost.bearing"        // (mm) spacer behind the bearing: slave's stroke, sleeve long enough
 	MsgFlywheel      = "cost.flywheel"       // (mm) flywheel thicker: ring gear and starter mesh, weight
 	MsgFlywheelThin  = "cost.flywheel_thin"  // (mm) flywheel machined: its least thickness
@@ -39,7 +40,7 @@ const (
 // Messages lists every key, so that a test can demand a sentence for each.
 var Messages = []string{MsgPinionOil, MsgPinionDown, MsgCaster, MsgJointUnplaced, MsgSumpUp, MsgSumpDown, MsgMountLever,
 	MsgJointAtMount, MsgRoomGearbox, MsgGearboxTurn, MsgMatchMarks, MsgTeeth, MsgWeldPhase, MsgSlower, MsgShaftMade, MsgOutAtRide,
-	MsgLongerSpline, MsgTube, MsgBearing, MsgFlywheel, MsgFlywheelThin, MsgAdapterPlate, MsgOtherDisc, MsgSpigotMoved,
+	MsgLongerSpline, MsgTube, MsgTubeRoom, MsgBearing, MsgFlywheel, MsgFlywheelThin, MsgAdapterPlate, MsgOtherDisc, MsgSpigotMoved,
 	MsgAdapterFlange, MsgAdapterShort, MsgObstacle, MsgRetorque, MsgPlaceMoved, MsgStiffer,
 	MsgSteeperSling}
 
