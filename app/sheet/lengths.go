@@ -25,7 +25,7 @@ func (m *maker) lengths() {
 		t.Rows = append(t.Rows, m.lengthRow(r.name, &r.row, r.row.Length, faces, m.span(r.row.Exposed, "mm"), how))
 	}
 	if span, usable := m.closed(), m.bench("slip.usable"); span != nil && usable != nil {
-		t.Rows = append(t.Rows, m.lengthRow(m.says.Say("sheet.open"), nil, plus(span, usable), faces, m.span(usable, "mm"), "sheet.how.worked"))
+		t.Rows = append(t.Rows, m.lengthRow(m.says.Say("sheet.open"), nil, plus(span, usable), faces, m.span(usable, "mm"), "sheet.how.stroke"))
 	}
 	m.grid(t)
 	if len(t.Rows) == 0 {
@@ -39,8 +39,8 @@ func (m *maker) lengths() {
 	if f, ok := m.find("slip.length", ""); ok {
 		pairs = append(pairs, Pair{m.says.Say("sheet.length.make." + m.build.Layout.Slip), m.found(f)})
 	}
+	pairs = append(pairs, m.notesOf("slip.length", checks.MsgSlipExposed, "sheet.length.ride")...)
 	m.facts(append(pairs, m.stroke()...))
-	m.facts(m.notesOf("slip.length", checks.MsgSlipExposed, "sheet.length.ride"))
 }
 
 // lengthRow is one line of the table of lengths.

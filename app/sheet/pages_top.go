@@ -29,8 +29,7 @@ func (l *layer) top() {
 	room := l.wide - codeSide - gutter
 	l.y += l.write(edge, l.y, draw.Wrap(s.says.Say("sheet.name"), l.size.head, room), l.size.head, draw.Plain) + gap
 	l.y += l.write(edge, l.y, draw.Wrap(s.Title, l.size.title, room), l.size.title, draw.Read) + 2*gap
-	for _, p := range []Pair{{s.says.Say("sheet.build"), string(s.Build)}, {s.says.Say("sheet.date"), s.Date()},
-		{s.says.Say("sheet.check"), s.Code + "   " + s.says.Say("sheet.ring")}} {
+	for _, p := range s.identity() {
 		name := 26 * unitsPerMM
 		l.write(edge, l.y, []string{p.Name}, l.size.body, draw.Quiet)
 		l.y += l.write(edge+name, l.y, draw.Wrap(p.Value, l.size.body, room-name), l.size.body, draw.Plain)

@@ -14,9 +14,7 @@ func (s *Sheet) Text() []byte {
 	w.para(s.First, "", "")
 	w.line("")
 	w.para(s.says.Say("sheet.name")+": "+s.Title, "", "")
-	w.para(s.says.Say("sheet.build")+": "+string(s.Build), "", "")
-	w.para(s.says.Say("sheet.check")+": "+s.Code+". "+s.says.Say("sheet.ring"), "", "  ")
-	w.para(s.says.Say("sheet.date")+": "+s.Date(), "", "")
+	w.block(Block{Kind: Facts, Pairs: s.identity()})
 	for _, b := range s.Blocks {
 		w.block(b)
 	}

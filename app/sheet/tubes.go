@@ -3,6 +3,7 @@ package sheet
 import (
 	"yokebook/app/words"
 	"yokebook/checks"
+	"yokebook/checks/shaft"
 	"yokebook/measure"
 )
 
@@ -44,7 +45,25 @@ func (m *maker) balance(f checks.Finding) string {
 	if f.Value != nil {
 		return m.says.Say("sheet.balance.planes", m.found(f))
 	}
-	return m.says.Say("sheet.balance.waiting", m.missing([]checks.Finding{f}))
+	rpm := m.speed()
+	each, err := shaft.Unbalance(shaft.Rotor{Kg: 1, RevPerMin: rpm, GradeMMs: m.setting("shaft.balance")})
+	if err != nil {
+		return m.says.Say("sheet.balance.waiting", m.missing([]checks.Finding{f}))
+	}
+	return m.says.Say("sheet.balance.each", m.says.Number(each/2, "g·mm", 0), m.says.Number(1, "kg", 0), m.missing([]checks.Finding{f}))
+}
+
+// speed is the highest speed of the shaft, rev/min, as the notes of the findings tell it; 0 where none does.
+func (m *maker) speed() float64 {
+	for _, f := range m.findings {
+		for _, n := range f.Notes {
+			if n.Key == checks.MsgSpeedEngine || n.Key == checks.MsgSpeedRoad || n.Key == checks.MsgSpeedGoverned {
+				rpm, _ := n.Args[0].(float64)
+				return rpm
+			}
+		}
+	}
+	return 0
 }
 
 // swing is how thick the shaft may be at each place where something stands beside it: so that the

@@ -39,7 +39,7 @@ var enSheet = table{
 
 	"sheet.unread":     "not read",
 	"sheet.unknown":    "not known",
-	"sheet.as_without": "as without",
+	"sheet.as_without": "as without torque",
 	"sheet.basis":      "{0}, {1}",
 	"sheet.mean":       "{0}, mean of {1}",
 	"sheet.derived":    "{0}, worked out of other readings",
@@ -119,7 +119,8 @@ var enSheet = table{
 	"sheet.longest.at":          "{0}: longest",
 	"sheet.how.read":            "read",
 	"sheet.how.computed":        "computed",
-	"sheet.how.worked":          "A less C",
+	"sheet.how.stroke":          "closed and usable stroke",
+	"sheet.how.worked":          "A less C, as read",
 	"sheet.no_lengths":          "No length is known: neither the shaft nor the gap between the flanges was read.",
 	"sheet.length.make.shaft":   "A to make, fully closed: spare stroke alike at both ends",
 	"sheet.length.make.gearbox": "A to make: spare stroke alike at both ends",
@@ -143,6 +144,7 @@ var enSheet = table{
 	"sheet.balance":         "Balance to grade G {0} (ISO 21940-11) in two planes, one near each end of each shaft, at the speed named above; weights welded on, no more than the balancer allows at one place.",
 	"sheet.balance.planes":  "{0} in each of two planes",
 	"sheet.balance.waiting": "waiting for {0}",
+	"sheet.balance.each":    "{0} in each of two planes for each {1} that the shaft weighs; waiting for {2}",
 	"sheet.swing.how":       "Greatest diameter: tube, weld, weights and boot together, with the limit kept at the unfavourable end of the doubt.",
 	"sheet.no_obstacles":    "No obstacle was read beside the shaft: the greatest diameter is not known.",
 
@@ -175,7 +177,7 @@ var enSheet = table{
 	"sheet.no_approval": "This sheet is a set of readings and sums, no approval. Steering, brakes, cooling, wiring and type approval were not looked at. Local rules, the makers' instructions and licensed practice come first.",
 
 	"sheet.check":   "Check code",
-	"sheet.ring":    "Two people who read out the same code look at the same data.",
+	"sheet.ring":    "{0}: two people who read out the same code look at the same data.",
 	"sheet.date":    "Newest record",
 	"sheet.undated": "no record has a date",
 	"sheet.build":   "Build",
