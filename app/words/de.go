@@ -11,5 +11,10 @@ func german() *Language {
 		deStates,
 		deCautions,
 		deDoubts,
+		deChecks,
+		deAdvice,
+		deTravel,
+		deClutch,
+		deShaft,
 	)
 }
