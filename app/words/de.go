@@ -16,5 +16,9 @@ func german() *Language {
 		deTravel,
 		deClutch,
 		deShaft,
+		deRemedy,
+		deDraw,
+		deStore,
+		deSync,
 	)
 }
