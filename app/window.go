@@ -22,11 +22,7 @@ func window(err io.Writer) int {
 		fmt.Fprintln(err, words.English.Say("start.no_display"))
 		return cli.BadInput
 	}
-	home, failed := logbook.Home()
-	if failed == nil {
-		failed = run.Window(home)
-	}
-	if failed != nil {
+	if failed := run.Window(logbook.Home); failed != nil {
 		fmt.Fprintln(err, words.English.Say("start.failed", failed.Error()))
 		return cli.BadInput
 	}

@@ -90,17 +90,3 @@ func (s *Screen) goBack() bool {
 	}
 	return moved
 }
-
-// leaveBy is the back key of a phone: back one page, from a stop to the list of builds, and from
-// there out of the program.
-func (s *Screen) leaveBy() {
-	switch {
-	case s.goBack():
-	case s.take != nil:
-		s.does(s.leave)()
-	default:
-		if phone, ok := fyne.CurrentApp().Driver().(mobile.Driver); ok {
-			phone.GoBack()
-		}
-	}
-}

@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"yokebook/app/device"
 	"yokebook/app/logbook"
 	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/start"
@@ -70,6 +71,8 @@ type Screen struct {
 	job    *job    // goes on off the toolkit's goroutine; nil: none
 	inline bool    // in tests: tasks run at once
 
+	device device.Device // what the device can do; members may be nil
+
 	page page
 }
 
@@ -129,6 +132,7 @@ func (s *Screen) show() {
 		s.page = s.builds()
 	}
 	s.remember()
+	s.light()
 	s.host.Objects = []fyne.CanvasObject{s.page.object}
 	s.host.Refresh()
 	if c := fyne.CurrentApp().Driver().CanvasForObject(s.host); c != nil && s.page.focus != nil {

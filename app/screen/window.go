@@ -20,6 +20,5 @@ func Open(a fyne.App, shelf Shelf, lang *words.Language) (fyne.Window, *Screen) 
 	w.SetContent(s.Content())
 	w.Resize(first)
 	s.Listen(w.Canvas())
-	a.Driver().SetDisableScreenBlanking(true)
 	return w, s
 }

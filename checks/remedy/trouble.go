@@ -12,14 +12,20 @@ var silent = []string{"build", "reading", "fit"}
 // disputed are checks that sources dispute: they hold nothing back when a group is solved together.
 var disputed = []string{"joint.least_angle", "shaft.half_critical"}
 
+// Asks reports a finding that can be asked about: it is out or unsure, and not about readings or answers.
+func Asks(f checks.Finding) bool {
+	c, _ := checks.CheckOf(f.Check)
+	return (f.Verdict == checks.Out || f.Verdict == checks.Unsure) && !slices.Contains(silent, c.Group)
+}
+
 // troubles gathers what is out or unsure by check and subject, before them each group that has several.
 func (s *search) troubles() []Trouble {
 	var ones, groups []Trouble
 	for _, f := range s.base.Findings {
-		c, _ := checks.CheckOf(f.Check)
-		if f.Verdict != checks.Out && f.Verdict != checks.Unsure || slices.Contains(silent, c.Group) {
+		if !Asks(f) {
 			continue
 		}
+		c, _ := checks.CheckOf(f.Check)
 		ones = gather(ones, Trouble{Group: c.Group, Check: f.Check, Subject: f.Subject}, f)
 		if !slices.Contains(disputed, f.Check) {
 			groups = gather(groups, Trouble{Group: c.Group}, f)

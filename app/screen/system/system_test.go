@@ -148,22 +148,25 @@ func (f folder) RootURI() fyne.URI { return f.root }
 
 func TestWhereTheBuildsAre(t *testing.T) {
 	home := func() (string, error) { return "/home/of/a/desk", nil }
+	none := func() (string, error) { return "", errors.New("neither $XDG_CONFIG_HOME nor $HOME are defined") }
 	sandbox := storage.NewFileURI("/data/user/0/io.github.yokebook/files")
 	for _, row := range []struct {
 		name   string
 		mobile bool
 		asked  string // $YOKEBOOK_HOME
 		root   fyne.URI
+		home   func() (string, error)
 		want   string // "" where it errs
 	}{
-		{"a desk", false, "", sandbox, "/home/of/a/desk"},
-		{"a phone", true, "", sandbox, "/data/user/0/io.github.yokebook/files"},
-		{"a phone's driver on a desk, told where", true, "/tmp/x", sandbox, "/home/of/a/desk"},
-		{"a phone that gives none", true, "", nil, ""},
-		{"a folder that is no file address", true, "", storage.NewURI("content://x/y"), ""},
+		{"a desk", false, "", sandbox, home, "/home/of/a/desk"},
+		{"a desk without a home", false, "", sandbox, none, ""},
+		{"a phone, which has no home", true, "", sandbox, none, "/data/user/0/io.github.yokebook/files"},
+		{"a phone's driver on a desk, told where", true, "/tmp/x", sandbox, home, "/home/of/a/desk"},
+		{"a phone that gives none", true, "", nil, home, ""},
+		{"a folder that is no file address", true, "", storage.NewURI("content://x/y"), home, ""},
 	} {
 		t.Setenv("YOKEBOOK_HOME", row.asked)
-		got, err := Storage{App: rooted{root: row.root}, Mobile: row.mobile, Home: home}.Root()
+		got, err := Storage{App: rooted{root: row.root}, Mobile: row.mobile, Home: row.home}.Root()
 		if got != row.want || (err == nil) != (row.want != "") {
 			t.Errorf("%s: %q, %v; want %q", row.name, got, err, row.want)
 		}
