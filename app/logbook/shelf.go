@@ -40,6 +40,9 @@ func OpenShelf(dir string, src Sources) (*Shelf, error) {
 // Device returns the id that this device puts into its records.
 func (s *Shelf) Device() measure.ID { return s.src.Device }
 
+// Dir is the folder of the builds.
+func (s *Shelf) Dir() string { return s.store.Dir() }
+
 // List returns the builds of the shelf, sorted by id. It may be called while books are open, also
 // in other processes.
 func (s *Shelf) List() ([]Listing, error) { return s.listWhile(func() bool { return true }) }

@@ -63,13 +63,17 @@ func (s *Screen) buildRow(l logbook.Listing) fyne.CanvasObject {
 // noBuild is shown before there is any build: what one is, and the key to start one.
 func (s *Screen) noBuild(fresh func()) page {
 	scene := sketch.Scene{State: measure.RideKerb, Shafts: 1}
-	return s.ask(question{
+	q := question{
 		title:   s.lang.Say("screen.builds.none"),
 		note:    s.lang.Say("screen.builds.what"),
 		picture: part.NewPicture(func(c sketch.Colours) sketch.Picture { return sketch.Line(scene, c) }, s.lang.Say("screen.front")),
 		answers: []answer{{name: "new", words: s.lang.Say("screen.builds.new"), kind: part.Main, tap: fresh}},
 		enter:   fresh,
-	})
+	}
+	if s.sharing != nil { // builds of another device may be had from there
+		q.answers = append(q.answers, answer{name: "places", words: s.lang.Say("places.open"), tap: s.does(func() { s.visit(placesVisit{}) })})
+	}
+	return s.ask(q)
 }
 
 // newBuild is the page that asks the next thing about a build that is being started.

@@ -9,8 +9,10 @@ import (
 	"fyne.io/fyne/v2/container"
 
 	"yokebook/app/device"
+	"yokebook/app/device"
 	"yokebook/app/logbook"
 	"yokebook/app/screen/arrange"
+	"yokebook/app/screen/share"
 	"yokebook/app/screen/start"
 	"yokebook/app/screen/take"
 	"yokebook/app/words"
@@ -70,6 +72,10 @@ type Screen struct {
 	visits []visit // pages with models of their own that lie over the rest
 	job    *job    // goes on off the toolkit's goroutine; nil: none
 	inline bool    // in tests: tasks run at once
+
+	sharing *share.Sharing // passes over places and offers, which go on beside the window; nil: none
+	pickers device.Pickers // the system's dialogs for files; nil: none
+	seen    seen
 
 	device device.Device // what the device can do; members may be nil
 

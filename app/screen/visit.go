@@ -20,8 +20,14 @@ type marked interface{ mark() string }
 
 // visitOf makes a visit again from its mark; nil for one that is not known or no longer possible.
 func (s *Screen) visitOf(mark string) visit {
-	name, _, _ := strings.Cut(mark, ":")
+	name, rest, _ := strings.Cut(mark, ":")
 	switch name {
+	case "places":
+		return placesVisit{}
+	case "place":
+		return &placeVisit{address: rest}
+	case "offer":
+		return &offerVisit{}
 	}
 	return nil
 }

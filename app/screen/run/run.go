@@ -5,11 +5,13 @@ package run
 import (
 	"fmt"
 	"os"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
 
 	"yokebook/app/logbook"
+	"yokebook/app/places"
 	"yokebook/app/screen"
 	"yokebook/app/screen/system"
 	"yokebook/app/words"
@@ -34,6 +36,10 @@ func Window(home func() (string, error)) error {
 		return err
 	}
 	w, s := screen.Open(a, screen.OnShelf(shelf), words.English)
+	ps := places.Open(shelf.Dir(), time.Now)
+	ps.Vault = places.SystemVault()
+	s.Connect(ps, shelf)
+	defer s.Disconnect()
 	s.On(system.Of(a, w))
 	live(a.Lifecycle(), s, mobile)
 	w.ShowAndRun()

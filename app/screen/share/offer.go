@@ -10,10 +10,7 @@ import (
 )
 
 // Where builds are offered: to this machine alone, or on every network that it is on.
-const (
-	Here       = "127.0.0.1:8417"
-	OnNetworks = ":8417"
-)
+const here, onNetworks = "127.0.0.1:8417", ":8417"
 
 // Offer is the offer of this device's builds to paired devices.
 type Offer struct {
@@ -30,9 +27,13 @@ type Offer struct {
 // Offering is the offer that stands, or that ended with an error; nil where there is none.
 func (s *Sharing) Offering() *Offer { return s.offer }
 
-// Begin offers this device's builds until End.
-func (s *Sharing) Begin(listen string, network bool) {
+// Begin offers this device's builds until EndOffer.
+func (s *Sharing) Begin(network bool) {
 	s.EndOffer()
+	listen := s.Here
+	if network {
+		listen = s.OnNetworks
+	}
 	ctx, cancel := context.WithCancel(context.Background())
 	o := &Offer{Network: network, cancel: cancel}
 	s.offer = o

@@ -43,8 +43,11 @@ type Pass struct {
 // called on the window's goroutine and never wait for a place.
 type Sharing struct {
 	Places *places.Places
-	shelf  *logbook.Shelf
-	run    Runner
+	// Here and OnNetworks are the addresses at which builds are offered.
+	Here, OnNetworks string
+
+	shelf *logbook.Shelf
+	run   Runner
 
 	passes map[string]*Pass
 	queue  []string
@@ -55,7 +58,7 @@ type Sharing struct {
 
 // New returns the sharing of a shelf's builds.
 func New(ps *places.Places, shelf *logbook.Shelf, run Runner) *Sharing {
-	return &Sharing{Places: ps, shelf: shelf, run: run, passes: map[string]*Pass{}, tidied: map[string][]places.Aside{}}
+	return &Sharing{Places: ps, Here: here, OnNetworks: onNetworks, shelf: shelf, run: run, passes: map[string]*Pass{}, tidied: map[string][]places.Aside{}}
 }
 
 // Device is the id of this device.

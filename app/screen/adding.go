@@ -1,0 +1,113 @@
+package screen
+
+import (
+	"context"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+
+	"yokebook/app/screen/part"
+	"yokebook/app/screen/share"
+	"yokebook/sync/place"
+)
+
+// addVisit asks for a place, one question after the other.
+type addVisit struct{ model *share.Adding }
+
+func (v *addVisit) back(s *Screen) bool {
+	s.stopWork()
+	return v.model.Back()
+}
+
+func (v *addVisit) page(s *Screen) page {
+	if s.working() {
+		return s.ask(question{title: breakable(s.lang.Say("add.asking", v.model.Address())), foot: s.back()})
+	}
+	switch v.model.Step() {
+	case share.AskKind:
+		return v.kinds(s)
+	case share.AskTrust:
+		return v.trust(s)
+	}
+	return v.write(s)
+}
+
+func (v *addVisit) kinds(s *Screen) page {
+	q := question{title: s.lang.Say("add.kind"), note: s.lang.Say("add.kind.note"), foot: s.back()}
+	kinds := []share.Step{share.AskFolder, share.AskServer, share.AskDevice}
+	if fyne.CurrentDevice().IsMobile() { // its system hands out no folder that files can be put into by path
+		kinds = kinds[1:]
+	}
+	for _, kind := range kinds {
+		q.answers = append(q.answers, answer{name: "add." + string(kind), words: s.lang.Say("add." + string(kind)),
+			tap: s.does(func() { v.model.Choose(kind) })})
+	}
+	return s.ask(q)
+}
+
+// write asks a question that is answered in writing.
+func (v *addVisit) write(s *Screen) page {
+	step := string(v.model.Step())
+	entry := widget.NewEntry()
+	note := s.lang.Say("add." + step + ".note")
+	switch v.model.Step() {
+	case share.AskPassword:
+		entry = widget.NewPasswordEntry()
+	case share.AskUser:
+		note = breakable(s.lang.Say("add.user.note", v.model.Address()))
+		entry.SetText(v.model.User())
+	case share.AskServer, share.AskDevice:
+		entry.SetText(v.model.Address())
+	}
+	entry.SetPlaceHolder(s.lang.Say("add." + step + ".hint"))
+	goOn := s.does(func() {
+		task, err := v.model.Write(entry.Text)
+		if s.err = err; err == nil {
+			v.run(s, task)
+		}
+	})
+	entry.OnSubmitted = func(string) { goOn() }
+	p := s.ask(question{title: s.lang.Say("add." + step + ".ask"), note: note, field: entry, answers: []answer{
+		{name: "add.go", words: s.lang.Say("add.go"), kind: part.Main, tap: goOn},
+	}, foot: s.back()})
+	p.focus, p.answers = entry, nil
+	return p
+}
+
+// trust shows the fingerprint of a server that nobody vouches for.
+func (v *addVisit) trust(s *Screen) page {
+	return s.ask(question{title: s.lang.Say("add.trust.ask"), note: s.lang.Say("add.trust.note", fingerprint(v.model.Pin())), answers: []answer{
+		{name: "back", words: s.lang.Say("add.trust.no"), tap: func() { s.goBack() }},
+		{name: "trust.yes", words: s.lang.Say("add.trust.yes"), kind: part.Risky, tap: s.does(func() { v.run(s, v.model.Trust()) })},
+	}})
+}
+
+// run asks the place; once it is added its own page is shown.
+func (v *addVisit) run(s *Screen, task share.Task) {
+	if task == nil {
+		return
+	}
+	s.tasks(func(ctx context.Context) func() error {
+		finish := task(ctx)
+		return func() error {
+			err := finish()
+			if v.model.Done != "" {
+				s.drop(v)
+				s.visit(&placeVisit{address: v.model.Done, kept: v.model.Kept})
+			}
+			return err
+		}
+	})
+}
+
+// fingerprint is a pin in groups that can be read aloud.
+func fingerprint(p place.Pin) string {
+	text, out := p.String(), ""
+	for i := 0; i < len(text); i += 6 {
+		if i > 0 {
+			out += " "
+		}
+		out += text[i:min(i+6, len(text))]
+	}
+	return out
+}
