@@ -20,5 +20,9 @@ func german() *Language {
 		deDraw,
 		deStore,
 		deSync,
+		deCLI,
+		deHelp,
+		deDiff,
+		deScreen,
 	)
 }
