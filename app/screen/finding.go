@@ -14,6 +14,7 @@ import (
 	"yokebook/app/screen/part"
 	"yokebook/app/words"
 	"yokebook/checks"
+	"yokebook/checks/remedy"
 )
 
 // finding is one finding opened: its value against the limit, what it rests on, what to do.
@@ -33,10 +34,9 @@ func (s *Screen) finding() page {
 		Back:    s.backKey(),
 	}
 	objects := []fyne.CanvasObject{lay.Title, lay.Mark, lay.Verdict, lay.Value, lay.Body, lay.Back}
-	if f.Check == "reading.zero" {
-		find := part.NewWordKey("zero", part.Main, s.lang.Say("screen.more.zero"), s.does(func() { s.take.OpenReversal(f.Subject) }))
-		lay.Acts = []fyne.CanvasObject{find}
-		objects = append(objects, find)
+	for _, act := range s.findingActs(f) {
+		lay.Acts = append(lay.Acts, act)
+		objects = append(objects, act)
 	}
 	if scale, ok := scaleOf(f, ink); ok {
 		lay.Bar = part.NewBar(scale)
@@ -44,6 +44,21 @@ func (s *Screen) finding() page {
 		objects = append(objects, lay.Bar, lay.Scale)
 	}
 	return page{object: container.New(lay, objects...)}
+}
+
+// findingActs are the keys of what can be done about a finding.
+func (s *Screen) findingActs(f checks.Finding) []fyne.CanvasObject {
+	var acts []fyne.CanvasObject
+	if f.Check == "reading.zero" {
+		acts = append(acts, part.NewWordKey("zero", part.Main, s.lang.Say("screen.more.zero"), s.does(func() { s.take.OpenReversal(f.Subject) })))
+	}
+	if remedy.Asks(f) {
+		acts = append(acts, part.NewWordKey("cure", part.Main, s.lang.Say("cure.open"), s.does(func() { s.visit(s.newCure(f)) })))
+	}
+	if len(f.Used) > 0 {
+		acts = append(acts, part.NewWordKey("rests", part.Ordinary, s.lang.Say("rests.open"), s.does(func() { s.visit(restsVisit{f.Key()}) })))
+	}
+	return acts
 }
 
 func (s *Screen) valueAndLimit(f checks.Finding, t words.FindingText) string {
@@ -76,15 +91,11 @@ func scaleOf(f checks.Finding, ink part.Ink) (part.Scale, bool) {
 func (s *Screen) findingBody(f checks.Finding, t words.FindingText) fyne.CanvasObject {
 	box := container.NewVBox()
 	add := func(heading string, lines ...string) { addText(box, s.lang.Say(heading), lines...) }
-	var used []string
-	for _, r := range s.take.Used(f) {
-		used = append(used, s.lang.Say("screen.used", s.lang.Point(r.Point), s.sidedValue(r), s.lang.State(r.State())))
-	}
 	add("screen.finding.do", t.Advice)
 	add("screen.finding.weak", t.Why, t.Chance)
 	add("screen.finding.wants", t.Missing...)
-	add("screen.finding.used", used...)
 	add("screen.finding.know", t.Notes...)
+	add("screen.finding.formula", s.lang.Formula(f.Check))
 	add("screen.finding.from", t.Source)
 	return container.NewVScroll(box)
 }

@@ -22,6 +22,10 @@ type marked interface{ mark() string }
 func (s *Screen) visitOf(mark string) visit {
 	name, rest, _ := strings.Cut(mark, ":")
 	switch name {
+	case "cure":
+		return s.cureOf(rest)
+	case "rests":
+		return restsVisit{rest}
 	case "places":
 		return placesVisit{}
 	case "place":

@@ -28,6 +28,7 @@ func english() *Language {
 		enDraw,
 		enRemedy,
 		enFormulas,
+		enCure,
 		enSheet,
 		enDiff,
 	)

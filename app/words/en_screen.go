@@ -221,11 +221,9 @@ var enScreen = table{
 	"screen.findings.none": "No finding yet: they come with the readings.",
 	"screen.finding.gone":  "This finding is no longer there.",
 	"screen.finding.scale": "mark: {0} · band: where the value may lie",
-	"screen.finding.used":  "Rests on",
 	"screen.finding.do":    "What to do",
 	"screen.finding.weak":  "What decides it",
 	"screen.finding.wants": "Waits for",
 	"screen.finding.know":  "Good to know",
 	"screen.finding.from":  "Where the limit comes from",
-	"screen.used":          "{0}: {1}, {2}",
 }

@@ -101,6 +101,18 @@ func (l *Language) effect(e remedy.Effect) string {
 	return l.Say("remedy.effect_said", title, verdictKey(e.Before), verdictKey(e.After), was.Value, is.Value)
 }
 
+// Becomes says what becomes of a finding, without its title.
+func (l *Language) Becomes(e remedy.Effect) string {
+	if e.Before.Check == "" {
+		return l.Say("remedy.becomes_new", verdictKey(e.After))
+	}
+	was, is := l.Finding(e.Before), l.Finding(e.After)
+	if was.Value == "" || is.Value == "" || was.Value == is.Value {
+		return l.Say("remedy.becomes", verdictKey(e.Before), verdictKey(e.After))
+	}
+	return l.Say("remedy.becomes_said", verdictKey(e.Before), verdictKey(e.After), was.Value, is.Value)
+}
+
 // verdictKey is a verdict as a gap takes it.
 func verdictKey(f checks.Finding) string {
 	if f.Verdict == checks.Unsaid {

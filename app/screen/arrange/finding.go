@@ -13,6 +13,7 @@ type Finding struct {
 	Body    fyne.CanvasObject
 	Back    fyne.CanvasObject
 	Acts    []fyne.CanvasObject // what can be done about it here
+	Tall    bool                // the title takes twice the room
 }
 
 // MinSize is the least page.
@@ -54,8 +55,12 @@ func (f *Finding) keys(x, y, w, most float32, s Sizes) {
 func (f *Finding) top(x, y, w, h float32) float32 {
 	const gap = 6
 	start := y
-	place(f.Title, x, y, w, 60)
-	y += 60 + gap
+	title := float32(60)
+	if f.Tall {
+		title, h = 120, h-60
+	}
+	place(f.Title, x, y, w, title)
+	y += title + gap
 	place(f.Mark, x, y, 40, 40)
 	place(f.Verdict, x+50, y, w-50, 40)
 	y += 40 + gap

@@ -1,0 +1,109 @@
+package screen
+
+import (
+	"os"
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+
+	"yokebook/app/screen/cure"
+	"yokebook/checks/remedy"
+	"yokebook/measure"
+)
+
+// openInvented opens the window on one of the invented builds, where work goes on at once.
+func openInvented(t *testing.T, size fyne.Size, dark bool, file string) *desk {
+	t.Helper()
+	data, err := os.ReadFile("../../testdata/builds/" + file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := openDesk(t, size, dark)
+	if _, _, err := d.shelf.Import(data); err != nil {
+		t.Fatal(err)
+	}
+	d.s.inline = true
+	d.s.show()
+	return d.tap("build.*")
+}
+
+// cureAlbum goes from an opened finding to what it rests on, to what to change, to what would change.
+func cureAlbum(d *desk, shot func(name string)) {
+	d.tap("more", "more.findings", "finding.joint.angle|rear|ride/kerb")
+	shot("finding-out")
+	d.tap("rests")
+	shot("rests")
+	d.tap("back", "cure")
+	shot("ways")
+	d.tap("way.0")
+	shot("way-pair")
+	d.tap("try")
+	shot("tried")
+	d.tap("back", "back", "way.1")
+	shot("way")
+	d.tap("back", "short")
+	shot("short")
+	d.tap("back", "back", "back", "back", "back")
+}
+
+// From a finding that is out to the ways to make it clear, to what would change then, and all the way back:
+// the build is as it was, and its findings too.
+func TestFromAFindingToWhatToChangeAndBack(t *testing.T) {
+	d := openInvented(t, phone, false, "demo.json")
+	before := len(d.s.take.Build().Readings)
+	d.tap("more", "more.findings", "finding.joint.angle|rear|ride/kerb").sees("What to change", "How it is reckoned", "The angle in space")
+	d.tap("cure").sees("Ways to make it clear", "Works from")
+	d.tap("way.1").sees("What it costs", "How far was looked", "Before you begin", "Chock the wheels")
+	d.tap("try").sees("The build stays as it is", "Joint angle, rear joint", "out becomes clear")
+	if d.has("way.1") || len(d.s.take.Build().Readings) != before {
+		t.Error("trying changed the build, or shows keys that are not there")
+	}
+	d.tap("back").sees("What it costs").tap("back").sees("Ways to make it clear").tap("back").sees("Where the limit comes from")
+	if f, ok := d.s.take.Opened(); !ok || !remedy.Asks(f) {
+		t.Errorf("the finding is %s now", f.Verdict)
+	}
+	d.tap("back", "back")
+}
+
+// A search that is stopped leaves the finding as it was, and what comes of it later is not shown.
+func TestASearchCanBeStopped(t *testing.T) {
+	d := openInvented(t, phone, false, "demo.json")
+	d.tap("more", "more.findings", "finding.joint.angle|rear|ride/kerb")
+	f, _ := d.s.take.Opened()
+	v, stopped := d.s.newCure(f).(*cureVisit), false
+	v.asked = cure.Looking // as if it had begun, and went on
+	d.s.visit(v)
+	d.s.job = &job{owner: v, cancel: func() { stopped = true }}
+	d.s.show()
+	v.Progress(3, 9)
+	d.s.show()
+	d.sees("Looking for what to change", "3 of 9 parts").tap("cancel").sees("Where the limit comes from")
+	if !stopped || d.s.working() {
+		t.Error("the search goes on")
+	}
+}
+
+// A finding names each reading that it rests on with its share of the doubt, and a tap goes to the reading.
+func TestWhatAFindingRestsOn(t *testing.T) {
+	d := openInvented(t, phone, false, "demo.json")
+	d.tap("more", "more.findings", "finding.joint.angle|rear|ride/kerb", "rests").sees("rests on", "of the doubt", "Shaft slope")
+	d.tap(d.nth("record.", 0)).sees("How it was taken")
+	d.tap("back").sees("Where the limit comes from")
+}
+
+// After the program was killed the pages are there again.
+func TestWhatToChangeIsThereAgain(t *testing.T) {
+	d := openInvented(t, phone, false, "demo.json")
+	d.tap("more", "more.findings", "finding.joint.angle|rear|ride/kerb", "rests")
+	d.restart().sees("rests on")
+	if got := d.s.visitOf("cure:joint.angle|rear|" + measure.RideKerb.String()); got == nil {
+		t.Error("what to change is not there again")
+	}
+	if got := d.s.visitOf("cure:joint.angle|nowhere|"); got != nil {
+		t.Errorf("of a finding that is not there: %v", got)
+	}
+	if !strings.HasPrefix(d.s.marks()[0], "rests:") {
+		t.Errorf("marks %v", d.s.marks())
+	}
+}
