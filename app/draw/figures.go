@@ -18,7 +18,7 @@ type Figures struct {
 // Figures gives the numbers that move with the axle. heightMM is that of View.
 func (s *Scene) Figures(heightMM *float64) Figures {
 	st := s.stance(heightMM)
-	f := Figures{Where: s.where(st)}
+	f := Figures{Where: s.whereInShort(st)}
 	for i, a := range st.AnglesDeg {
 		if finite(a) {
 			subject := subjectOf(i, len(st.AnglesDeg))
@@ -32,6 +32,21 @@ func (s *Scene) Figures(heightMM *float64) Figures {
 		f.Slip = s.says.Say("draw.slip", s.says.Number(out, "mm", 0.5))
 	}
 	return f
+}
+
+// whereInShort is where without what a slider shows anyway.
+func (s *Scene) whereInShort(st checks.Stance) string {
+	switch {
+	case st.HeightMM == nil && st.State == (measure.State{}):
+		return ""
+	case st.HeightMM == nil:
+		return s.says.State(st.State)
+	case st.State == (measure.State{}):
+		return s.says.Say("draw.computed", s.says.Say("draw.figure.at", *st.HeightMM))
+	case st.Predicted:
+		return s.says.Say("draw.computed", s.says.Say("draw.end", st.State.String(), *st.HeightMM))
+	}
+	return s.says.Say("draw.end", st.State.String(), *st.HeightMM)
 }
 
 // Stop is a state at whose height the shaft line was read.

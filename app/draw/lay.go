@@ -13,6 +13,7 @@ const (
 type Options struct {
 	Wide float64 // of the page, page units of 1/160 inch; 0 is 1280
 	Far  float64 // mm from which it is read; 0 is Distance
+	Bare bool    // without the heading: what it says stands beside the page
 }
 
 // Page is a drawing laid out: everything in page units, y down.
@@ -93,6 +94,9 @@ func (d Drawing) Lay(o Options) Page {
 	}
 	top, bottom, key := p.place(d, f, size, high)
 	head := block(d.Title, large, o.Wide, Plain)
+	if o.Bare {
+		head.Lines = nil
+	}
 	down := margin - top
 	if head.Lines != nil {
 		down += head.Box.Max.Y + margin

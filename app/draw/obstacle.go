@@ -92,19 +92,22 @@ func (p *painter) obstacle(o checks.SeenObstacle, foot, way Point, sign float64,
 	if p.state == o.State {
 		text = p.number(o.Gap, "mm")
 	}
-	p.label(25, side, Obstacle, at, p.says.Say(key, o.Tag, text))
-	p.tight(o, now.plus(out.by(gap)), side)
+	said, ink := p.says.Say(key, o.Tag, text), Obstacle
+	if f := p.tight(o); f != nil {
+		ink = styleOf(f.Verdict)
+		p.sign(RingSign, ink, "worst", now.plus(out.by(gap)), Point{1, 0})
+		said = p.says.Say("draw.room", said, p.saidOf(f), p.says.Verdict(f.Verdict), p.says.Number(f.Limit.Value, f.Limit.Unit, 0))
+	}
+	p.label(25, side, ink, at, said)
 }
 
-// tight rings an obstacle that keeps too little room somewhere on the travel, or perhaps does.
-func (p *painter) tight(o checks.SeenObstacle, at Point, side Side) {
-	for _, f := range p.findings {
-		style := styleOf(f.Verdict)
-		if f.Check != "shaft.clearance" || f.Subject != o.Tag || f.Value == nil || f.Limit == nil || style == Plain {
-			continue
+// tight is the finding that an obstacle keeps too little room somewhere on the travel, or perhaps does;
+// nil where there is none.
+func (p *painter) tight(o checks.SeenObstacle) *checks.Finding {
+	for i, f := range p.findings {
+		if f.Check == "shaft.clearance" && f.Subject == o.Tag && f.Value != nil && f.Limit != nil && styleOf(f.Verdict) != Plain {
+			return &p.findings[i]
 		}
-		p.sign(RingSign, style, "worst", at, Point{1, 0})
-		text := p.says.Say("draw.room", p.saidOf(&f), p.says.Verdict(f.Verdict), p.says.Number(f.Limit.Value, f.Limit.Unit, 0))
-		p.label(26, side, style, at, text)
 	}
+	return nil
 }

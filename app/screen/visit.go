@@ -32,6 +32,10 @@ func (s *Screen) visitOf(mark string) visit {
 		return &placeVisit{address: rest}
 	case "offer":
 		return &offerVisit{}
+	case "drawing":
+		if s.take != nil {
+			return &drawingVisit{look: rest}
+		}
 	}
 	return nil
 }

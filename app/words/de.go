@@ -18,6 +18,7 @@ func german() *Language {
 		deShaft,
 		deRemedy,
 		deDraw,
+		deDrawing,
 		deStore,
 		deSync,
 		deCLI,

@@ -17,11 +17,12 @@ var deDraw = table{
 	"draw.slip":            "Schiebestück ausgezogen {0}",
 	"draw.worst":           "{0}: {1}, Grenze {2}",
 	"draw.end":             "{0 state}, {1 mm}",
+	"draw.figure.at":       "{0 mm} unter dem Radlauf",
 	"draw.figure.residual": "bleibt ungleich {0}",
 	"draw.residual":        "Was die Gelenke ungleich lassen (Restwinkel): {0}.",
 
 	"draw.obstacle":        "{0}: Abstand {1}",
-	"draw.room":            "kleinster Raum über den Federweg {0}: {1}, Grenze {2}",
+	"draw.room":            "{0}; kleinster Raum über den Federweg {1}: {2}, Grenze {3}",
 	"draw.obstacle_beside": "{0}: Abstand {1}, daneben; links oder rechts nicht gemessen",
 
 	"draw.unread": "Nicht gemessen: {0}.",

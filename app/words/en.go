@@ -26,6 +26,7 @@ func english() *Language {
 		enSettle,
 		enTake,
 		enDraw,
+		enDrawing,
 		enRemedy,
 		enFormulas,
 		enCure,

@@ -18,10 +18,11 @@ var enDraw = table{
 	"draw.worst":           "{0}: {1}, limit {2}",
 	"draw.end":             "{0 state}, {1 mm}",
 	"draw.figure.residual": "left uneven {0}",
+	"draw.figure.at":       "{0 mm} below the arch",
 	"draw.residual":        "What the joints leave uneven (residual): {0}.",
 
 	"draw.obstacle":        "{0}: gap {1}",
-	"draw.room":            "least room over the travel {0}: {1}, limit {2}",
+	"draw.room":            "{0}; least room over the travel {1}: {2}, limit {3}",
 	"draw.obstacle_beside": "{0}: gap {1}, beside; left or right not read",
 
 	"draw.unread": "Not read: {0}.",
