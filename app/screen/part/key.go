@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
-	"fyne.io/fyne/v2/driver/mobile"
 	"fyne.io/fyne/v2/widget"
 
 	"yokebook/app/screen/look"
@@ -27,7 +26,8 @@ const (
 
 // Key is a large key. Whether it is pressed quickly or slowly, its event comes exactly once: on a
 // phone a press of 300 ms or more arrives as a secondary tap, and both do the same. It takes no
-// focus and knows no double tap, which would hold back every single one.
+// focus and knows no double tap, which would hold back every single one. What else fingers do to it
+// stands in touch.go.
 type Key struct {
 	widget.BaseWidget
 	Name string // what the key is, for tests and for driving the real window: "key.7", "keep"
@@ -35,14 +35,14 @@ type Key struct {
 	Face fyne.CanvasObject
 	Tap  func()
 
-	pressed bool
+	pressed bool // looks pressed
+	touch   touch
 }
 
 var (
 	_ fyne.Tappable          = (*Key)(nil)
 	_ fyne.SecondaryTappable = (*Key)(nil)
 	_ desktop.Mouseable      = (*Key)(nil)
-	_ mobile.Touchable       = (*Key)(nil)
 )
 
 // NewKey returns a key with a face of any kind.
@@ -76,6 +76,10 @@ func (k *Key) TappedSecondary(*fyne.PointEvent) { k.press() }
 
 func (k *Key) press() {
 	k.hold(false)
+	if k.touch.stray {
+		k.touch.stray = false
+		return
+	}
 	if k.Tap != nil {
 		k.Tap()
 	}
@@ -86,15 +90,6 @@ func (k *Key) MouseDown(*desktop.MouseEvent) { k.hold(true) }
 
 // MouseUp lets it go.
 func (k *Key) MouseUp(*desktop.MouseEvent) { k.hold(false) }
-
-// TouchDown shows that the key is held.
-func (k *Key) TouchDown(*mobile.TouchEvent) { k.hold(true) }
-
-// TouchUp lets it go.
-func (k *Key) TouchUp(*mobile.TouchEvent) { k.hold(false) }
-
-// TouchCancel lets it go.
-func (k *Key) TouchCancel(*mobile.TouchEvent) { k.hold(false) }
 
 func (k *Key) hold(on bool) {
 	if k.pressed != on {

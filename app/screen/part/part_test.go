@@ -8,6 +8,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/mobile"
 	"fyne.io/fyne/v2/test"
 	"pgregory.net/rapid"
 
@@ -57,9 +58,9 @@ func TestAHeldKeyShowsIt(t *testing.T) {
 	w.Resize(fyne.NewSize(120, 120))
 	rim := func() color.Color { return w.Canvas().Capture().At(60, 1) }
 	free := rim()
-	k.TouchDown(nil)
+	k.TouchDown(&mobile.TouchEvent{})
 	held := rim()
-	k.TouchCancel(nil)
+	k.TouchCancel(&mobile.TouchEvent{})
 	if held == free {
 		t.Error("a held key looks like a free one")
 	}
