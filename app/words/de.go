@@ -25,5 +25,11 @@ func german() *Language {
 		deHelp,
 		deDiff,
 		deScreen,
+		deFormulas,
+		dePhone,
+		deSheet,
+		dePlaces,
+		deTake,
+		deSettle,
 	)
 }
