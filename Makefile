@@ -68,11 +68,11 @@ same-bits: headless ## the findings of testdata/builds on amd64 and arm64 agains
 
 golden: headless ## rewrite testdata/golden from this machine; the diff is what to review
 	@.ci/same-bits --write
-	go test -count=1 ./app/cli ./app/draw -args -rewrite
+	go test -count=1 ./app/cli ./app/draw ./app/sheet -args -rewrite
 
 bench: ## keep-to-findings and recheck, each as a share of one display frame; a pass of sync against a listing
 	go test -run '^$$' -bench . -benchtime 200x ./app/bench ./app/draw
-	go test -run '^$$' -bench . -benchtime 20x ./sync
+	go test -run '^$$' -bench . -benchtime 20x ./sync ./app/sheet
 
 soak: ## the long form of what the store and sync must survive: kills, damage, lost power, 10,000 schedules, killed devices
 	@cd measure/store && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m

@@ -21,7 +21,7 @@ type sizes struct{ body, small, head, title float64 }
 
 // fitting are the sizes, in points, that are tried one after the other until the sheet goes on as many
 // pages as it should; the last is the least that is read in a workshop.
-var fitting = []sizes{{7, 6.1, 9.4, 12}, {6.7, 5.8, 9, 11.5}, {6.4, 5.5, 8.6, 11}}
+var fitting = []sizes{{7, 6.1, 9.4, 12}, {6.7, 5.8, 9, 11.5}, {6.4, 5.5, 8.6, 11}, {6.2, 5.3, 8.2, 10.5}}
 
 // fewPages is how many pages a sheet should have at most. One that holds more at the least size has more.
 const fewPages = 3
