@@ -4,7 +4,7 @@ package words
 var German = german()
 
 func german() *Language {
-	return newLanguage("de", "Deutsch", dePoints(), deCodes(),
+	l := newLanguage("de", "Deutsch", dePoints(), deCodes(),
 		deNames,
 		deParts,
 		deDimensions,
@@ -31,5 +31,8 @@ func german() *Language {
 		dePlaces,
 		deTake,
 		deSettle,
+		deCure,
 	)
+	l.Comma = true
+	return l
 }

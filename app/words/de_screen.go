@@ -220,11 +220,9 @@ var deScreen = table{
 	"screen.findings.none": "Noch kein Befund: sie kommen mit den Messungen.",
 	"screen.finding.gone":  "Diesen Befund gibt es nicht mehr.",
 	"screen.finding.scale": "Strich: {0} · Band: wo der Wert liegen kann",
-	"screen.finding.used":  "Beruht auf",
 	"screen.finding.do":    "Was zu tun ist",
 	"screen.finding.weak":  "Was entscheidet",
 	"screen.finding.wants": "Wartet auf",
 	"screen.finding.know":  "Gut zu wissen",
 	"screen.finding.from":  "Woher die Grenze kommt",
-	"screen.used":          "{0}: {1}, {2}",
 }

@@ -67,7 +67,5 @@ var deTake = table{
 	"screen.records.tap.point": "Tippen: nach Stelle ordnen",
 	"screen.records.tap.time":  "Tippen: neueste zuerst",
 	"screen.records.head":      "{0}: {1}",
-	"screen.record.by_this":    "dieses Gerät",
 	"screen.record.by_other":   "Gerät {0}",
-	"screen.keep.side":         "BEHALTEN: {0}",
 }

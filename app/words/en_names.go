@@ -5,8 +5,9 @@ var enNames = table{
 	"point": "{0} {1}",
 	"list":  "{0} and {1}",
 
-	"unit.deg":   "°",
-	"unit.count": "",
+	"unit.deg":     "°",
+	"unit.count":   "",
+	"unit.rev/min": "rev/min",
 
 	"tool.angle":     "angle finder",
 	"tool.tape":      "tape measure",

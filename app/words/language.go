@@ -26,7 +26,7 @@ type Language struct {
 }
 
 // Languages lists the languages that the program speaks, the default first.
-var Languages = []*Language{English}
+var Languages = []*Language{English, German}
 
 // newLanguage merges the tables of a language.
 func newLanguage(tag, name string, tables ...table) *Language {
