@@ -56,7 +56,7 @@ func (v *addVisit) write(s *Screen) page {
 	case share.AskUser:
 		note = breakable(s.lang.Say("add.user.note", v.model.Address()))
 		entry.SetText(v.model.User())
-	case share.AskServer, share.AskDevice:
+	case share.AskFolder, share.AskServer, share.AskDevice:
 		entry.SetText(v.model.Address())
 	}
 	entry.SetPlaceHolder(s.lang.Say("add." + step + ".hint"))

@@ -6,7 +6,6 @@ import (
 
 	"fyne.io/fyne/v2"
 
-	"yokebook/app/device"
 	"yokebook/app/logbook"
 	"yokebook/app/places"
 	"yokebook/app/screen/share"
@@ -25,9 +24,6 @@ func (s *Screen) connect(ps *places.Places, shelf *logbook.Shelf, run share.Runn
 	s.sharing.ByItself()
 	s.show()
 }
-
-// UsePickers gives the screens the dialogs of the system for files.
-func (s *Screen) UsePickers(p device.Pickers) { s.pickers = p }
 
 // through runs f on the toolkit's goroutine, from any other, and returns when it is done.
 func (s *Screen) through(f func()) {

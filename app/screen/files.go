@@ -97,7 +97,7 @@ func (v *filesVisit) save(s *Screen, ids []measure.ID, at, good int) {
 		s.err = err
 		return
 	}
-	s.pickers.Save(string(ids[at])+".json", data, func(err error) {
+	s.device.Pickers.Save(string(ids[at])+".json", data, func(err error) {
 		switch {
 		case err == nil:
 			good++
@@ -116,7 +116,7 @@ func (v *filesVisit) save(s *Screen, ids []measure.ID, at, good int) {
 
 // take takes the files in that the person picks.
 func (v *filesVisit) take(s *Screen) {
-	s.pickers.Open(func(files []device.Picked, err error) {
+	s.device.Pickers.Open(func(files []device.Picked, err error) {
 		switch {
 		case errors.Is(err, device.ErrDismissed):
 		case err != nil:

@@ -45,7 +45,7 @@ func (v placesVisit) page(s *Screen) page {
 		offer = "places.offer.on"
 	}
 	add("places.offer", s.lang.Say(offer), func() { s.visit(&offerVisit{}) })
-	if s.pickers != nil {
+	if s.device.Pickers != nil {
 		add("places.files", s.lang.Say("places.files"), func() { s.visit(s.newFiles()) })
 	}
 	title := s.lang.Say("places.title")
@@ -204,11 +204,11 @@ func (v *placeVisit) place(s *Screen) places.Place {
 func (v *placeVisit) stateField(s *Screen, x places.Place, p share.Pass) fyne.CanvasObject {
 	mark, line := s.placeState(x)
 	moved := s.lang.Say("place.state")
-	if v.kept != places.KeptNowhere {
-		moved = s.lang.Say("places.kept." + string(v.kept))
-	}
 	if came, went := total(p.Report); came+went > 0 {
 		moved = s.lang.Say("place.moved", came, went)
+	}
+	if v.kept != places.KeptNowhere {
+		moved = s.lang.Say("places.kept." + string(v.kept))
 	}
 	return part.NewField(part.NewRowFace(part.NewMark(mark), part.NewText(sentence(moved), readable, 18, part.Plain).Bold(),
 		part.NewText(line, 12, 18, part.VerdictInk(mark))))

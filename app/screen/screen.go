@@ -9,7 +9,6 @@ import (
 	"fyne.io/fyne/v2/container"
 
 	"yokebook/app/device"
-	"yokebook/app/device"
 	"yokebook/app/logbook"
 	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/share"
@@ -74,7 +73,6 @@ type Screen struct {
 	inline bool    // in tests: tasks run at once
 
 	sharing *share.Sharing // passes over places and offers, which go on beside the window; nil: none
-	pickers device.Pickers // the system's dialogs for files; nil: none
 	seen    seen
 
 	device device.Device // what the device can do; members may be nil
@@ -139,6 +137,7 @@ func (s *Screen) show() {
 	}
 	s.remember()
 	s.light()
+	s.noticed()
 	s.host.Objects = []fyne.CanvasObject{s.page.object}
 	s.host.Refresh()
 	if c := fyne.CurrentApp().Driver().CanvasForObject(s.host); c != nil && s.page.focus != nil {

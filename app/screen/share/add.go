@@ -43,7 +43,7 @@ func (s *Sharing) Add() *Adding { return &Adding{sharing: s, steps: []Step{AskKi
 // Step is what is asked.
 func (a *Adding) Step() Step { return a.steps[len(a.steps)-1] }
 
-// Address is the address so far.
+// Address is the address so far, as it was typed or as it was understood.
 func (a *Adding) Address() string { return a.address }
 
 // User is the user name so far.
@@ -66,6 +66,9 @@ func (a *Adding) Back() bool {
 		return false
 	}
 	a.steps = a.steps[:len(a.steps)-1]
+	if a.Step() == AskKind {
+		a.address = ""
+	}
 	if a.Step() == AskServer || a.Step() == AskDevice { // it may become another server
 		a.access = place.Access{}
 	}
@@ -84,8 +87,10 @@ func (a *Adding) Write(text string) (Task, error) {
 	text = strings.TrimSpace(text)
 	switch a.Step() {
 	case AskFolder:
+		a.address = text
 		return a.folder(text)
 	case AskServer:
+		a.address = text
 		u, err := place.Address(text)
 		if err != nil {
 			return nil, err
@@ -132,7 +137,7 @@ func (a *Adding) folder(path string) (Task, error) {
 
 // other takes up what another device shows.
 func (a *Adding) other(text string) (Task, error) {
-	a.device = true
+	a.device, a.address = true, text
 	if serve.IsInvitation(text) {
 		i, err := serve.ParseInvitation(text)
 		if err != nil {
