@@ -127,7 +127,7 @@ func (v *cureVisit) list(s *Screen) page {
 }
 
 // wayRoom is how high the row of a way is at least: up to four lines of two changes, two of what it does.
-const wayRoom = 148
+const wayRoom = 184
 
 // entryRow is one row of a list with what is to say about it.
 type entryRow struct {

@@ -15,23 +15,34 @@ import (
 // openInvented opens the window on one of the invented builds, where work goes on at once.
 func openInvented(t *testing.T, size fyne.Size, dark bool, file string) *desk {
 	t.Helper()
-	data, err := os.ReadFile("../../testdata/builds/" + file)
-	if err != nil {
-		t.Fatal(err)
-	}
 	d := openDesk(t, size, dark)
-	if _, _, err := d.shelf.Import(data); err != nil {
-		t.Fatal(err)
-	}
 	d.s.inline = true
-	d.s.show()
-	return d.tap("build.*")
+	return d.takeIn(file)
 }
 
-// cureAlbum goes from an opened finding to what it rests on, to what to change, to what would change.
+// takeIn takes an invented build in and opens it from the list of builds.
+func (d *desk) takeIn(file string) *desk {
+	d.t.Helper()
+	data, err := os.ReadFile("../../testdata/builds/" + file)
+	if err != nil {
+		d.t.Fatal(err)
+	}
+	id, _, err := d.shelf.Import(data)
+	if err != nil {
+		d.t.Fatal(err)
+	}
+	d.s.show()
+	return d.tap("build." + string(id))
+}
+
+// cureAlbum opens an invented build and goes from a finding to what it rests on, to what to change, to
+// what would change, and back to the list of builds.
 func cureAlbum(d *desk, shot func(name string)) {
-	d.tap("more", "more.findings", "finding.joint.angle|rear|ride/kerb")
-	shot("finding-out")
+	d.t.Helper()
+	was := d.s.inline
+	d.s.inline = true
+	d.takeIn("demo.json").tap("more", "more.findings", "finding.joint.angle|rear|ride/kerb")
+	shot("finding-asks")
 	d.tap("rests")
 	shot("rests")
 	d.tap("back", "cure")
@@ -44,7 +55,8 @@ func cureAlbum(d *desk, shot func(name string)) {
 	shot("way")
 	d.tap("back", "short")
 	shot("short")
-	d.tap("back", "back", "back", "back", "back")
+	d.tap("back", "back", "back", "back", "more.builds")
+	d.s.inline = was
 }
 
 // From a finding that is out to the ways to make it clear, to what would change then, and all the way back:
