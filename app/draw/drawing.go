@@ -56,10 +56,12 @@ const (
 	Third     Style = "third"     // and a third
 	Plain     Style = "plain"     // text that stands for itself
 	Quiet     Style = "quiet"     // lesser text
+	Tool      Style = "tool"      // what a picture points at, and the tool on it
+	Ground    Style = "ground"    // the paper: faces that hide what lies behind them
 )
 
 // Styles lists all of them in a fixed order.
-var Styles = []Style{Body, Outline, Read, Predicted, Doubt, Ghost, Foreseen, Worst, Unsettled, Obstacle, Measure, Guide, Leader, Frame, Second, Third, Plain, Quiet}
+var Styles = []Style{Body, Outline, Read, Predicted, Doubt, Ghost, Foreseen, Worst, Unsettled, Obstacle, Measure, Guide, Leader, Frame, Second, Third, Plain, Quiet, Tool, Ground}
 
 // Shape is a line through points, an outline, or an arc.
 type Shape struct {

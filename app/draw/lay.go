@@ -38,8 +38,9 @@ type Mark struct {
 	Style  Style
 	Points []Point
 	Closed bool
-	Arc    *Arc // angles as in the drawing: counter-clockwise, although y is down
-	Solid  bool // an area filled with the ink of its style
+	Arc    *Arc    // angles as in the drawing: counter-clockwise, although y is down
+	Solid  bool    // an area filled with the ink of its style
+	Width  float64 // of its line, page units; 0: that of its style
 }
 
 // Placed is a sign on the page; Dir has y down.

@@ -70,6 +70,9 @@ func (c canvas) mark(m Mark) {
 		c.fill(c.theme.Paper, pts)
 	}
 	pen := penOf(m.Style)
+	if m.Width > 0 {
+		pen.width = m.Width
+	}
 	for _, run := range dashed(pts, pen.dash) {
 		c.stroke(ink, pen.width, run)
 	}

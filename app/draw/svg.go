@@ -71,6 +71,9 @@ func (m Mark) write(b *bytes.Buffer) {
 	if m.Name != "" {
 		head += fmt.Sprintf(` data-name="%s"`, escaped(m.Name))
 	}
+	if m.Width > 0 {
+		head += fmt.Sprintf(` style="stroke-width:%s"`, num(m.Width))
+	}
 	switch {
 	case m.Arc != nil && m.Closed:
 		fmt.Fprintf(b, `<circle %s cx="%s" cy="%s" r="%s"/>`+"\n", head, num(m.Arc.Centre.X), num(m.Arc.Centre.Y), num(m.Arc.Radius))

@@ -3,6 +3,7 @@ package draw
 import (
 	"fmt"
 	"image/color"
+	"maps"
 )
 
 // Theme gives every style its colour.
@@ -20,11 +21,13 @@ var (
 		Body: rgb(0x1A222D), Outline: rgb(0x838D98), Read: rgb(0x0E4A5B), Predicted: rgb(0x0E4A5B), Doubt: rgb(0xBFDDE4),
 		Ghost: rgb(0x6B7684), Foreseen: rgb(0x6B7684), Worst: rgb(0x9C1C1C), Unsettled: rgb(0x7A4B00), Obstacle: rgb(0x7A4B00), Measure: rgb(0x4A5462),
 		Guide: rgb(0x838D98), Leader: rgb(0x838D98), Frame: rgb(0xB4BCC4), Second: rgb(0xB4470B), Third: rgb(0x5B3A8C), Plain: rgb(0x1A222D), Quiet: rgb(0x4A5462),
+		Tool: rgb(0xB4470B), Ground: rgb(0xFFFDF7),
 	}}
 	Dark = Theme{Name: "dark", Paper: rgb(0x1A2128), Text: rgb(0xF3EFE4), Quiet: rgb(0xB9C2CC), inks: map[Style]color.NRGBA{
 		Body: rgb(0xF3EFE4), Outline: rgb(0x7F8B97), Read: rgb(0x8FD3E8), Predicted: rgb(0x8FD3E8), Doubt: rgb(0x24485A),
 		Ghost: rgb(0x97A3AF), Foreseen: rgb(0x97A3AF), Worst: rgb(0xFF9C8A), Unsettled: rgb(0xFFD072), Obstacle: rgb(0xFFD072), Measure: rgb(0xB9C2CC),
 		Guide: rgb(0x7F8B97), Leader: rgb(0x7F8B97), Frame: rgb(0x4C5863), Second: rgb(0xFF9A57), Third: rgb(0xC9B2F2), Plain: rgb(0xF3EFE4), Quiet: rgb(0xB9C2CC),
+		Tool: rgb(0xFF9A57), Ground: rgb(0x1A2128),
 	}}
 )
 
@@ -42,7 +45,19 @@ func ThemeOf(name string) (Theme, bool) {
 }
 
 // Ink is the colour of a style.
-func (t Theme) Ink(s Style) color.NRGBA { return t.inks[s] }
+func (t Theme) Ink(s Style) color.NRGBA {
+	if s == Ground {
+		return t.Paper
+	}
+	return t.inks[s]
+}
+
+// With is the theme with another colour for a style.
+func (t Theme) With(s Style, c color.NRGBA) Theme {
+	t.inks = maps.Clone(t.inks)
+	t.inks[s] = c
+	return t
+}
 
 // TextInk is the colour that a label of a style is written in: lines may be paler than words.
 func (t Theme) TextInk(s Style) color.NRGBA {
@@ -81,6 +96,8 @@ func penOf(s Style) pen {
 		return pen{width: 2.6}
 	case Guide:
 		return pen{1, []float64{2.5, 3.5}}
+	case Tool:
+		return pen{width: 2.4}
 	case Measure, Leader, Frame:
 		return pen{width: 1}
 	}

@@ -6,8 +6,9 @@ import (
 
 	"fyne.io/fyne/v2/widget"
 
+	"yokebook/app/draw"
+	"yokebook/app/draw/tool"
 	"yokebook/app/screen/part"
-	"yokebook/app/screen/sketch"
 	"yokebook/measure"
 )
 
@@ -22,7 +23,7 @@ func (s *Screen) sides() page {
 	}{{"yes", true}, {"no", false}} {
 		q.answers = append(q.answers, answer{
 			name: "side." + side.name, words: s.lang.Say("screen.side." + string(sense) + "." + side.name),
-			picture: func(c sketch.Colours) sketch.Picture { return sketch.Side(sense, side.positive, c) },
+			picture: func() draw.Page { return tool.Side(sense, side.positive) },
 			front:   sense == measure.FrontHigh || sense == measure.FrontLeft || sense == measure.ForwardOf,
 			tap:     s.does(func() { m.Side(side.positive) }),
 		})
@@ -119,7 +120,7 @@ func (s *Screen) bring() page {
 }
 
 func (s *Screen) standPicture(state measure.State) *part.Picture {
-	return part.NewPicture(func(c sketch.Colours) sketch.Picture { return sketch.Stand(state, c) }, s.lang.Say("screen.front"))
+	return part.NewPicture(func() draw.Page { return tool.Stand(state) }, s.lang.Say("screen.front"))
 }
 
 // caution shows what can hurt before the first stop under the vehicle.
@@ -144,7 +145,7 @@ func (s *Screen) stances() page {
 			kind = part.Main
 		}
 		q.answers = append(q.answers, answer{name: "stance." + state.String(), words: s.lang.State(state), kind: kind,
-			picture: func(c sketch.Colours) sketch.Picture { return sketch.Stand(state, c) }, tap: s.does(func() { m.SetState(state) })})
+			picture: func() draw.Page { return tool.Stand(state) }, tap: s.does(func() { m.SetState(state) })})
 	}
 	q.foot = s.back()
 	return s.ask(q)

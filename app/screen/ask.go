@@ -4,9 +4,9 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"yokebook/app/draw"
 	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/part"
-	"yokebook/app/screen/sketch"
 )
 
 // answer is one big answer of a page.
@@ -14,8 +14,8 @@ type answer struct {
 	name    string // "answer.<what>"
 	words   string
 	kind    part.Kind
-	picture func(sketch.Colours) sketch.Picture // nil: words alone
-	front   bool                                // the picture is seen from the side: say where the front is
+	picture func() draw.Page // nil: words alone
+	front   bool             // the picture is seen from the side: say where the front is
 	tap     func()
 }
 

@@ -7,9 +7,10 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
+	"yokebook/app/draw"
+	"yokebook/app/draw/tool"
 	"yokebook/app/logbook"
 	"yokebook/app/screen/part"
-	"yokebook/app/screen/sketch"
 	"yokebook/app/screen/start"
 	"yokebook/checks"
 	"yokebook/measure"
@@ -62,11 +63,11 @@ func (s *Screen) buildRow(l logbook.Listing) fyne.CanvasObject {
 
 // noBuild is shown before there is any build: what one is, and the key to start one.
 func (s *Screen) noBuild(fresh func()) page {
-	scene := sketch.Scene{State: measure.RideKerb, Shafts: 1}
+	scene := tool.Scene{State: measure.RideKerb, Shafts: 1}
 	q := question{
 		title:   s.lang.Say("screen.builds.none"),
 		note:    s.lang.Say("screen.builds.what"),
-		picture: part.NewPicture(func(c sketch.Colours) sketch.Picture { return sketch.Line(scene, c) }, s.lang.Say("screen.front")),
+		picture: part.NewPicture(func() draw.Page { return tool.Line(scene) }, s.lang.Say("screen.front")),
 		answers: []answer{{name: "new", words: s.lang.Say("screen.builds.new"), kind: part.Main, tap: fresh}},
 		enter:   fresh,
 	}
@@ -86,7 +87,7 @@ func (s *Screen) newBuild() page {
 	for _, choice := range step.Choices {
 		q.answers = append(q.answers, answer{
 			name: "answer." + choice, words: s.lang.Say("choice." + step.Member + "." + choice),
-			picture: func(c sketch.Colours) sketch.Picture { return sketch.Choice(step.Member, choice, c) },
+			picture: func() draw.Page { return tool.Choice(step.Member, choice) },
 			tap: s.does(func() {
 				if s.fresh.Choose(choice) {
 					s.open(s.shelf.New(s.fresh.Title(), s.fresh.Layout()))

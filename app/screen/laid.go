@@ -3,8 +3,9 @@ package screen
 import (
 	"fyne.io/fyne/v2"
 
+	"yokebook/app/draw"
+	"yokebook/app/draw/tool"
 	"yokebook/app/screen/part"
-	"yokebook/app/screen/sketch"
 	"yokebook/app/screen/take"
 	"yokebook/checks"
 	"yokebook/measure"
@@ -26,7 +27,7 @@ func (s *Screen) layKey() fyne.CanvasObject {
 }
 
 func laidPicture(l take.Laid, label string) *part.Picture {
-	return part.NewPicture(func(c sketch.Colours) sketch.Picture { return sketch.Laid(string(l), c) }, label)
+	return part.NewPicture(func() draw.Page { return tool.Laid(string(l)) }, label)
 }
 
 // laying asks with pictures how the finder lies. How it lay before stands out.
@@ -40,7 +41,7 @@ func (s *Screen) laying() page {
 			kind = part.Standing
 		}
 		q.answers = append(q.answers, answer{name: "laid." + string(l), words: s.lang.Say("screen.laid." + string(l)), kind: kind, front: true,
-			picture: func(c sketch.Colours) sketch.Picture { return sketch.Laid(string(l), c) }, tap: s.does(func() { m.Lay(l) })})
+			picture: func() draw.Page { return tool.Laid(string(l)) }, tap: s.does(func() { m.Lay(l) })})
 	}
 	q.foot = s.back()
 	return s.ask(q)
@@ -54,7 +55,7 @@ func (s *Screen) reverse() page {
 	return s.ask(question{
 		title:   s.lang.Say("screen.zero.title"),
 		note:    sentence(s.lang.Say("screen.zero.how", s.lang.Point(plan.Stop.Point.Key), s.lang.State(plan.Stop.State))),
-		picture: part.NewPicture(sketch.Turned, s.lang.Say("screen.front")),
+		picture: part.NewPicture(tool.Turned, s.lang.Say("screen.front")),
 		answers: []answer{{name: "zero.begin", words: s.lang.Say("screen.zero.begin"), kind: part.Main, tap: begin}},
 		foot:    s.back(), enter: begin,
 	})

@@ -14,7 +14,6 @@ import (
 
 	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/look"
-	"yokebook/app/screen/sketch"
 )
 
 // A press of 300 ms or more reaches a widget as a secondary tap on a phone (the mobile driver's
@@ -179,25 +178,3 @@ func TestTheBarShowsValueAndLimit(t *testing.T) {
 		}
 	})
 }
-
-// Verdicts are told apart without colour: by their shapes.
-func TestVerdictsDifferInShape(t *testing.T) {
-	ink, ground := color.NRGBA{A: 255}, color.NRGBA{R: 255, G: 255, B: 255, A: 255}
-	all := []string{"clear", "out", "unsure", "waiting", ""}
-	for i, a := range all {
-		for _, b := range all[:i] {
-			p, q := sketch.Shape(a, ink, ground).Raster(48, 48), sketch.Shape(b, ink, ground).Raster(48, 48)
-			differ := 0
-			for j := 0; j < len(p.Pix); j += 4 {
-				if dark(p.Pix[j:]) != dark(q.Pix[j:]) {
-					differ++
-				}
-			}
-			if differ < 48*48/10 {
-				t.Errorf("%q and %q differ in %d of %d pixels only", a, b, differ, 48*48)
-			}
-		}
-	}
-}
-
-func dark(pixel []byte) bool { return pixel[3] > 127 && pixel[0] < 127 }

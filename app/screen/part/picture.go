@@ -8,20 +8,21 @@ import (
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/widget"
 
+	"yokebook/app/draw"
 	"yokebook/app/screen/look"
-	"yokebook/app/screen/sketch"
 )
 
-// Picture shows a drawing in the colours of the palette in use.
+// Picture shows a small page of drawings, as large as its place takes, in the palette's colours.
 type Picture struct {
 	widget.BaseWidget
-	draw  func(sketch.Colours) sketch.Picture
+	draw  func() draw.Page
+	ink   Ink    // of what the picture points at
 	label string // stands in the upper left corner, such as where the front is
 }
 
 // NewPicture returns a picture that fills its place without being stretched out of shape.
-func NewPicture(draw func(sketch.Colours) sketch.Picture, label string) *Picture {
-	p := &Picture{draw: draw, label: label}
+func NewPicture(draw func() draw.Page, label string) *Picture {
+	p := &Picture{draw: draw, ink: func(p look.Palette) color.NRGBA { return p.Mark }, label: label}
 	p.ExtendBaseWidget(p)
 	return p
 }
@@ -29,7 +30,13 @@ func NewPicture(draw func(sketch.Colours) sketch.Picture, label string) *Picture
 // CreateRenderer is called by the toolkit.
 func (p *Picture) CreateRenderer() fyne.WidgetRenderer {
 	r := &pictureRenderer{p: p, label: canvas.NewText(p.label, color.Black)}
-	r.image = canvas.NewRaster(func(w, h int) image.Image { return r.drawn.Raster(w, h) })
+	r.image = canvas.NewRaster(func(w, h int) image.Image {
+		img := image.NewRGBA(image.Rect(0, 0, max(w, 1), max(h, 1)))
+		if r.drawn.Wide > 0 {
+			r.drawn.Over(img, r.theme, float64(w)/r.drawn.Wide)
+		}
+		return img
+	})
 	r.label.TextSize = 14
 	r.label.TextStyle.Bold = true
 	r.paint()
@@ -39,7 +46,8 @@ func (p *Picture) CreateRenderer() fyne.WidgetRenderer {
 type pictureRenderer struct {
 	p     *Picture
 	image *canvas.Raster
-	drawn sketch.Picture
+	drawn draw.Page
+	theme draw.Theme
 	label *canvas.Text
 }
 
@@ -49,14 +57,21 @@ func (r *pictureRenderer) Objects() []fyne.CanvasObject {
 	return []fyne.CanvasObject{r.image, r.label}
 }
 
+// Layout puts the picture in the middle of its place, with its own proportions.
 func (r *pictureRenderer) Layout(size fyne.Size) {
-	r.image.Resize(size)
+	w, h := size.Width, size.Height
+	if r.drawn.Wide > 0 && r.drawn.High > 0 {
+		scale := min(w/float32(r.drawn.Wide), h/float32(r.drawn.High))
+		w, h = scale*float32(r.drawn.Wide), scale*float32(r.drawn.High)
+	}
+	put(r.image, (size.Width-w)/2, (size.Height-h)/2, w, h)
 	r.label.Move(fyne.NewPos(0, 0))
 	r.label.Resize(r.label.MinSize())
 }
 
 func (r *pictureRenderer) Refresh() {
 	r.paint()
+	r.Layout(r.p.Size())
 	r.image.Refresh()
 	r.label.Refresh()
 	canvas.Refresh(r.p)
@@ -64,11 +79,7 @@ func (r *pictureRenderer) Refresh() {
 
 func (r *pictureRenderer) paint() {
 	p := look.Now()
-	r.drawn = r.p.draw(Colours(p))
+	r.drawn = r.p.draw()
+	r.theme = Theme(p).With(draw.Tool, r.p.ink(p)).With(draw.Body, p.Ink).With(draw.Ghost, p.Quiet).With(draw.Outline, p.Edge)
 	r.label.Color = p.Quiet
-}
-
-// Colours are the palette's colours as the drawings want them.
-func Colours(p look.Palette) sketch.Colours {
-	return sketch.Colours{Ink: p.Ink, Quiet: p.Quiet, Fill: p.Field, Rule: p.Edge, Mark: p.Mark}
 }

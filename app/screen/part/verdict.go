@@ -3,8 +3,9 @@ package part
 import (
 	"image/color"
 
+	"yokebook/app/draw"
+	"yokebook/app/draw/tool"
 	"yokebook/app/screen/look"
-	"yokebook/app/screen/sketch"
 	"yokebook/checks"
 )
 
@@ -27,7 +28,7 @@ func VerdictInk(v checks.Verdict) Ink {
 
 // NewMark returns the shape of a verdict in its colour.
 func NewMark(v checks.Verdict) *Picture {
-	return NewPicture(func(c sketch.Colours) sketch.Picture {
-		return sketch.Shape(string(v), VerdictInk(v)(look.Now()), c.Fill)
-	}, "")
+	p := NewPicture(func() draw.Page { return tool.Shape(string(v)) }, "")
+	p.ink = VerdictInk(v)
+	return p
 }

@@ -1,35 +1,37 @@
-package sketch
+package tool
 
 import (
+	"image"
 	"image/color"
 	"testing"
+
+	"yokebook/app/draw"
 )
 
 // Without any colour the shapes of two verdicts differ in a fifth of what the fuller of them covers,
 // at the size of a row and of an opened finding.
 func TestShapesOfVerdictsDifferWithoutColour(t *testing.T) {
 	verdicts := []string{"clear", "out", "unsure", "waiting", ""}
-	black, white := color.NRGBA{A: 255}, color.NRGBA{R: 255, G: 255, B: 255, A: 255}
 	for _, size := range []int{34, 40} {
 		for i, a := range verdicts {
 			for _, b := range verdicts[:i] {
-				if d := shapesDiffer(Shape(a, black, white), Shape(b, black, white), size); d < 0.2 {
+				if d := shapesDiffer(Shape(a), Shape(b), false, size); d < 0.2 {
 					t.Errorf("at %d units %q and %q differ in %.0f %%, want 20 %%", size, a, b, 100*d)
 				}
 			}
 		}
-		if d := shapesDiffer(Shape("out", black, white), Shape("out", white, black), size); d < 0.2 {
+		if d := shapesDiffer(Shape("out"), Shape("out"), true, size); d < 0.2 {
 			t.Errorf("a shape and its negative differ in %.0f %%", 100*d)
 		}
-		if d := shapesDiffer(Shape("out", black, white), Shape("out", black, white), size); d != 0 {
+		if d := shapesDiffer(Shape("out"), Shape("out"), false, size); d != 0 {
 			t.Errorf("a shape differs from itself in %.0f %%", 100*d)
 		}
 	}
 }
 
 // shapesDiffer is the share of ink that only one of two drawings has, of what the fuller one has.
-func shapesDiffer(a, b Picture, size int) float64 {
-	da, db := inkOf(a, size), inkOf(b, size)
+func shapesDiffer(a, b draw.Page, negative bool, size int) float64 {
+	da, db := inkOf(a, false, size), inkOf(b, negative, size)
 	only, full := 0.0, 0.0
 	var sumA, sumB float64
 	for i := range da {
@@ -43,8 +45,15 @@ func shapesDiffer(a, b Picture, size int) float64 {
 }
 
 // inkOf is how black each pixel is, on white paper.
-func inkOf(p Picture, size int) []float64 {
-	img := p.Raster(size, size)
+func inkOf(p draw.Page, negative bool, size int) []float64 {
+	black, white := color.NRGBA{A: 255}, color.NRGBA{R: 255, G: 255, B: 255, A: 255}
+	if negative {
+		black, white = white, black
+	}
+	theme := draw.Light.With(draw.Tool, black)
+	theme.Paper = white
+	img := image.NewRGBA(image.Rect(0, 0, size, size))
+	p.Over(img, theme, float64(size)/p.Wide)
 	out := make([]float64, 0, size*size)
 	for y := range size {
 		for x := range size {

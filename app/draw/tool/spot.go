@@ -1,4 +1,4 @@
-package sketch
+package tool
 
 import (
 	"math"
@@ -28,7 +28,7 @@ var partOf = map[string]string{
 	"input_shaft": "bell", "disc_hub": "bell", "disc": "bell", "cover": "bell", "spigot": "bell", "ring_gear": "bell",
 	"starter": "bell",
 	"shaft":   "shaft", "tube": "shaft", "slip": "shaft", "slip_male": "shaft", "slip_female": "shaft", "obstacle": "shaft",
-	"joint": "shaft", "order": "shaft", "front_shaft": "front shaft",
+	"joint": "shaft", "order": "shaft", "as_built": "shaft", "front_shaft": "front shaft",
 	"slip_yoke": "front joint", "front_end": "front joint", "front_mate": "front joint", "front_flange": "front joint",
 	"rear_end": "rear joint", "rear_mate": "rear joint", "rear_flange": "rear joint", "rear_joint": "rear joint",
 	"centre_bearing": "centre",
@@ -100,24 +100,24 @@ func spotOf(key string, f frame) spot {
 }
 
 // tool lays the tool of the point's quantity on the spot.
-func (d *Picture) tool(p measure.Point, s spot, c Colours) {
+func (d *picture) tool(p measure.Point, s spot) {
 	if s.part == "" {
 		return
 	}
 	switch {
 	case p.Basis == measure.Stated:
-		d.plate(s, c)
+		d.plate(s)
 	case p.Quantity == measure.Angle:
-		d.finder(s.x, s.y, s.angle, c)
+		d.finder(s.x, s.y, s.angle)
 	case p.Quantity == measure.Length:
-		d.tape(s.from, s.to, c)
+		d.tape(s.from, s.to)
 	default:
-		d.pointer(s, c)
+		d.pointer(s)
 	}
 }
 
 // finder draws an angle finder standing on a part.
-func (d *Picture) finder(x, y, angle float64, c Colours) {
+func (d *picture) finder(x, y, angle float64) {
 	ux, uy := math.Cos(angle), math.Sin(angle)
 	at := func(along, up float64) (float64, float64) { return x + along*ux + up*uy, y + along*uy - up*ux }
 	corner := func(xy ...float64) []float64 {
@@ -128,31 +128,31 @@ func (d *Picture) finder(x, y, angle float64, c Colours) {
 		}
 		return out
 	}
-	d.shape(c.Mark, c.Mark, 1, corner(-17, 1, 17, 1, 17, 5, -17, 5)...)
-	d.shape(c.Fill, c.Mark, 2.4, corner(-14, 5, 14, 5, 14, 21, -14, 21)...)
-	d.shape(c.Mark, c.Mark, 1, corner(-9, 10, 9, 10, 9, 17, -9, 17)...)
+	d.shape(mark, mark, 1, corner(-17, 1, 17, 1, 17, 5, -17, 5)...)
+	d.shape(fill, mark, 2.4, corner(-14, 5, 14, 5, 14, 21, -14, 21)...)
+	d.shape(mark, mark, 1, corner(-9, 10, 9, 10, 9, 17, -9, 17)...)
 }
 
 // tape draws a length between two places.
-func (d *Picture) tape(a, b [2]float64, c Colours) {
-	d.line(a[0], a[1], b[0], b[1], c.Mark, 2.6)
+func (d *picture) tape(a, b [2]float64) {
+	d.line(a[0], a[1], b[0], b[1], mark, 2.6)
 	angle := slopeOf(a, b) + math.Pi/2
 	for _, p := range [][2]float64{a, b} {
-		d.line(p[0]-7*math.Cos(angle), p[1]-7*math.Sin(angle), p[0]+7*math.Cos(angle), p[1]+7*math.Sin(angle), c.Mark, 2.6)
+		d.line(p[0]-7*math.Cos(angle), p[1]-7*math.Sin(angle), p[0]+7*math.Cos(angle), p[1]+7*math.Sin(angle), mark, 2.6)
 	}
 }
 
 // plate draws a small page of text beside the part: a value that is written somewhere.
-func (d *Picture) plate(s spot, c Colours) {
+func (d *picture) plate(s spot) {
 	x, y := s.x-15, math.Max(s.y-34, 3)
 	if s.x < 80 { // clear of the words in the corner
 		x += 60
 	}
-	d.shape(c.Fill, c.Mark, 2.4, x, y, x+30, y, x+30, y+24, x, y+24)
+	d.shape(fill, mark, 2.4, x, y, x+30, y, x+30, y+24, x, y+24)
 	for i := 0.0; i < 3; i++ {
-		d.line(x+6, y+6+6*i, x+24-6*math.Mod(i, 2), y+6+6*i, c.Mark, 2)
+		d.line(x+6, y+6+6*i, x+24-6*math.Mod(i, 2), y+6+6*i, mark, 2)
 	}
 }
 
 // pointer draws an arrow onto the part.
-func (d *Picture) pointer(s spot, c Colours) { d.arrow(s.x, s.y-30, s.x, s.y-3, c.Mark, 3) }
+func (d *picture) pointer(s spot) { d.arrow(s.x, s.y-30, s.x, s.y-3, mark, 3) }

@@ -1,4 +1,4 @@
-package sketch
+package tool
 
 import (
 	"image"
@@ -6,15 +6,20 @@ import (
 	"strings"
 	"testing"
 
+	"yokebook/app/draw"
 	"yokebook/measure"
 )
 
-var plain = Colours{
-	Ink:   color.NRGBA{A: 255},
-	Quiet: color.NRGBA{R: 100, G: 100, B: 100, A: 255},
-	Fill:  color.NRGBA{R: 255, G: 255, B: 255, A: 255},
-	Rule:  color.NRGBA{R: 180, G: 180, B: 180, A: 255},
-	Mark:  color.NRGBA{R: 255, A: 255},
+// plain draws what a picture points at in red and all other lines in black.
+var plain = draw.Light.With(draw.Tool, color.NRGBA{R: 255, A: 255}).With(draw.Body, color.NRGBA{A: 255})
+
+// raster draws a picture as large as it fits, on nothing.
+func raster(p draw.Page, wide, high int) *image.RGBA {
+	img := image.NewRGBA(image.Rect(0, 0, max(wide, 1), max(high, 1)))
+	if p.Wide > 0 {
+		p.Over(img, plain, min(float64(wide)/p.Wide, float64(high)/p.High))
+	}
+	return img
 }
 
 // marked is where a picture is drawn in the colour of what it points at.
@@ -49,7 +54,7 @@ func TestEveryPartIsMarked(t *testing.T) {
 			states = measure.States
 		}
 		for _, s := range states {
-			n, _ := marked(Line(Scene{Point: p, State: s, Shafts: shafts}, plain).Raster(LineWide, LineHigh))
+			n, _ := marked(raster(Line(Scene{Point: p, State: s, Shafts: shafts}), LineWide, LineHigh))
 			if n < 60 {
 				t.Errorf("%s %s: %d pixels marked", p.Key, s, n)
 			}
@@ -65,7 +70,7 @@ func TestTheFrontIsOnTheLeft(t *testing.T) {
 		if !ok {
 			t.Fatal(key)
 		}
-		_, at := marked(Line(Scene{Point: p, State: measure.RideKerb, Shafts: 1}, plain).Raster(LineWide, LineHigh))
+		_, at := marked(raster(Line(Scene{Point: p, State: measure.RideKerb, Shafts: 1}), LineWide, LineHigh))
 		if at.X <= last {
 			t.Errorf("%s is marked at %d, not right of %d", key, at.X, last)
 		}
@@ -89,8 +94,8 @@ func TestSides(t *testing.T) {
 		{measure.Outward, func(yes, no image.Point) bool { return yes.X > no.X }},
 		{measure.Clockwise, func(yes, no image.Point) bool { return yes.X > no.X }}, // the head is at the right end
 	} {
-		n, yes := marked(Side(row.sense, true, plain).Raster(400, 200))
-		m, no := marked(Side(row.sense, false, plain).Raster(400, 200))
+		n, yes := marked(raster(Side(row.sense, true), 400, 200))
+		m, no := marked(raster(Side(row.sense, false), 400, 200))
 		if n == 0 || m == 0 || !row.ok(yes, no) {
 			t.Errorf("%s: yes at %v, no at %v", row.sense, yes, no)
 		}
@@ -100,7 +105,7 @@ func TestSides(t *testing.T) {
 // High is high: in the picture of "front end high" the left end of the part stands above its right.
 func TestFrontHighIsDrawnHigh(t *testing.T) {
 	for _, positive := range []bool{true, false} {
-		img := Side(measure.FrontHigh, positive, plain).Raster(400, 200)
+		img := raster(Side(measure.FrontHigh, positive), 400, 200)
 		top := func(x int) int {
 			for y := range 200 {
 				if c := img.RGBAAt(x, y); c.A > 200 && c.R < 60 {
@@ -118,7 +123,7 @@ func TestFrontHighIsDrawnHigh(t *testing.T) {
 func TestStancesDiffer(t *testing.T) {
 	for i, a := range measure.States {
 		for _, b := range measure.States[:i] {
-			p, q := Stand(a, plain).Raster(200, 100), Stand(b, plain).Raster(200, 100)
+			p, q := raster(Stand(a), 200, 100), raster(Stand(b), 200, 100)
 			differ := 0
 			for j := range p.Pix {
 				if p.Pix[j] != q.Pix[j] {
@@ -138,7 +143,7 @@ func TestEveryChoiceHasItsPicture(t *testing.T) {
 			continue
 		}
 		for _, choice := range c.Choices {
-			if n, _ := marked(Choice(c.Member, choice, plain).Raster(400, 200)); n == 0 {
+			if n, _ := marked(raster(Choice(c.Member, choice), 400, 200)); n == 0 {
 				t.Errorf("%s %s has no picture", c.Member, choice)
 			}
 		}
@@ -147,18 +152,18 @@ func TestEveryChoiceHasItsPicture(t *testing.T) {
 
 // Any size of pixels is drawn, none at all too.
 func TestAnySize(t *testing.T) {
-	p := Stand(measure.RideKerb, plain)
+	p := Stand(measure.RideKerb)
 	for _, size := range [][2]int{{0, 0}, {1, 1}, {3, 500}, {500, 3}} {
-		p.Raster(size[0], size[1])
+		raster(p, size[0], size[1])
 	}
-	Picture{}.Raster(10, 10)
+	raster(draw.Page{}, 10, 10)
 }
 
 // Each way in which a finder lies has its own picture: its marked end is on the left (forward), on
 // the right, high or low, and on a front face the finder stands left of the flange.
 func TestTheMarkedEndIsWhereTheWordsSay(t *testing.T) {
 	mark := func(how string) image.Point {
-		_, middle := marked(Laid(how, plain).Raster(400, 200))
+		_, middle := marked(raster(Laid(how), 400, 200))
 		return middle
 	}
 	for _, row := range []struct {
