@@ -1,46 +1,100 @@
 package screen
 
 import (
-	"slices"
-	"strings"
+	"context"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"yokebook/app/logbook"
+	"yokebook/app/screen/arrange"
+	"yokebook/app/screen/part"
 	"yokebook/app/draw"
 	"yokebook/app/draw/tool"
-	"yokebook/app/logbook"
-	"yokebook/app/screen/part"
 	"yokebook/app/screen/start"
 	"yokebook/checks"
 	"yokebook/measure"
 )
 
+// freshAtOnce is how many builds are looked at before the list is shown anew.
+const freshAtOnce = 32
+
 // builds is the page of all builds on this device, newest work first.
 func (s *Screen) builds() page {
-	list, err := s.shelf.List()
-	if err != nil {
+	if list, err := s.shelf.Glance(); err != nil {
 		s.err = err
+	} else {
+		s.racks.Set(list)
 	}
-	slices.SortStableFunc(list, func(a, b logbook.Listing) int {
-		if c := b.LastWork.Compare(a.LastWork); c != 0 {
-			return c
-		}
-		return strings.Compare(string(b.ID), string(a.ID))
-	})
+	s.racks.Find("")
 	fresh := s.does(func() { s.fresh = start.New() })
-	if len(list) == 0 {
+	if s.racks.All() == 0 {
 		return s.noBuild(fresh)
 	}
-	title := s.lang.Say("screen.builds")
-	if failure := s.failure(); failure != "" {
-		title = failure
-	}
-	rows := part.NewRows(len(list), s.sizes, func(i int) fyne.CanvasObject { return s.buildRow(list[i]) })
-	return page{object: s.listPage(title, rows, part.NewWordKey("new", part.Main, s.lang.Say("screen.builds.new"), fresh)), enter: fresh}
+	rows := s.buildRows()
+	rows.Reach(s.reached)
+	search := part.NewKey("search", part.Ordinary, s.searchFace(), s.does(func() { s.visit(&searching{}) }))
+	more := part.NewWordKey("more", part.Standing, s.lang.Say("builds.more"), s.does(func() { s.visit(buildsMore{}) }))
+	head := container.New(arrange.Beside{Sizes: s.sizes}, search, more)
+	newKey := part.NewWordKey("new", part.Main, s.lang.Say("screen.builds.new"), fresh)
+	p := page{object: s.listUnder(head, true, rows, newKey), enter: fresh}
+	s.freshen(rows)
+	return p
 }
 
-func (s *Screen) buildRow(l logbook.Listing) fyne.CanvasObject {
+// searchFace says how many builds there are, or what did not work, and that the key searches.
+func (s *Screen) searchFace() fyne.CanvasObject {
+	heading := part.NewText(s.lang.Say("builds.count", s.racks.All()), part.Held, 18, part.Quiet)
+	failure := s.failure()
+	if failure == "" && s.unsettled != nil {
+		failure = s.lang.Say("settings.damaged", s.unsettled.Error())
+	}
+	if failure != "" {
+		return part.NewText(failure, part.Held, 18, part.Risk).Bold()
+	}
+	return container.New(halves{}, heading, part.NewText(s.lang.Say("builds.search"), part.Held, 24, part.Plain).Bold())
+}
+
+// buildRows are the rows of the builds that are shown. Only those on the glass are made.
+func (s *Screen) buildRows() *part.Rows {
+	rows := part.NewRows(s.racks.Count(), s.sizes, func(i int) fyne.CanvasObject {
+		l := s.racks.At(i)
+		return s.buildRow(l, "build."+string(l.ID), s.does(func() {
+			s.reached, s.visits = i, nil
+			s.open(s.shelf.Open(l.ID))
+		}))
+	})
+	rows.Least = twoLines
+	return rows
+}
+
+// freshen looks at builds that have changed, a few at a time, while the list is shown, and says in the
+// rows what it found.
+func (s *Screen) freshen(rows *part.Rows) {
+	if !s.racks.Pending() {
+		return
+	}
+	s.beside(func(ctx context.Context) func() {
+		list, err := s.shelf.Freshen(ctx, freshAtOnce)
+		return func() {
+			if err != nil {
+				return // the list stays as it was; opening a build says what is wrong
+			}
+			before := s.racks.Shown(rows.First(), rows.Shown())
+			s.racks.Set(list)
+			rows.Count = s.racks.Count()
+			if !s.racks.Same(rows.First(), before) {
+				rows.Refresh()
+				rows.Laid()
+			}
+			s.freshen(rows)
+		}
+	})
+}
+
+// buildRow is a build in a list: its worst verdict as word, shape and colour, and what is still wanted.
+func (s *Screen) buildRow(l logbook.Listing, name string, tap func()) fyne.CanvasObject {
 	title, detail, ink := l.Title, s.lang.Say("screen.builds.row", l.Readings, l.Wanted), part.VerdictInk(l.Worst)
 	if title == "" {
 		title = s.lang.Say("screen.builds.untitled")
@@ -57,8 +111,12 @@ func (s *Screen) buildRow(l logbook.Listing) fyne.CanvasObject {
 	if l.Damaged != "" {
 		detail, ink = l.Damaged, part.Risk
 	}
-	face := part.NewRowFace(part.NewMark(l.Worst), part.NewText(title, 12, 22, part.Plain).Bold(), part.NewText(detail, 12, 17, ink))
-	return part.NewKey("build."+string(l.ID), part.Row, face, s.does(func() { s.open(s.shelf.Open(l.ID)) }))
+	mark := l.Worst
+	if l.Pending && l.LastWork.IsZero() { // nothing is known of it yet
+		title, detail, ink, mark = "…"+string(l.ID)[max(0, len(l.ID)-8):], s.lang.Say("builds.pending"), part.Quiet, checks.Unsaid
+	}
+	face := part.NewRowFace(part.NewMark(mark), part.NewText(title, part.Held, 22, part.Plain).Bold(), part.NewText(detail, part.Held, 17, ink))
+	return part.NewKey(name, part.Row, face, tap)
 }
 
 // noBuild is shown before there is any build: what one is, and the key to start one.
@@ -69,6 +127,7 @@ func (s *Screen) noBuild(fresh func()) page {
 		note:    s.lang.Say("screen.builds.what"),
 		picture: part.NewPicture(func() draw.Page { return tool.Line(scene) }, s.lang.Say("screen.front")),
 		answers: []answer{{name: "new", words: s.lang.Say("screen.builds.new"), kind: part.Main, tap: fresh}},
+		foot:    &answer{name: "more", words: s.lang.Say("builds.more"), kind: part.Standing, tap: s.does(func() { s.visit(buildsMore{}) })},
 		enter:   fresh,
 	}
 	if s.sharing != nil { // builds of another device may be had from there
@@ -104,6 +163,10 @@ func (s *Screen) askTitle() page {
 	entry := widget.NewEntry()
 	entry.SetText(s.fresh.Title())
 	entry.SetPlaceHolder(s.lang.Say("screen.new.hint"))
+	entry.OnChanged = func(text string) {
+		s.fresh.Writing(text)
+		s.remember()
+	}
 	goOn := s.does(func() { s.fresh.Name(entry.Text) })
 	entry.OnSubmitted = func(string) { goOn() }
 	p := s.ask(question{title: s.lang.Say("screen.new.title"), field: entry, answers: []answer{

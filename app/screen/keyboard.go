@@ -18,6 +18,8 @@ func (s *Screen) Listen(c fyne.Canvas) {
 func (s *Screen) typedRune(r rune) {
 	digit := int(r - '0')
 	switch {
+	case s.page.typed != nil:
+		s.page.typed(r)
 	case s.page.redraw != nil && r >= '0' && r <= '9':
 		s.types(func() { s.take.Digit(digit) })
 	case s.page.redraw != nil && (r == '.' || r == ','):
@@ -34,6 +36,9 @@ func (s *Screen) typedKey(name fyne.KeyName) {
 			s.page.enter()
 		}
 	case fyne.KeyBackspace:
+		if s.page.typed != nil {
+			s.page.typed('\b')
+		}
 		if s.page.redraw != nil {
 			s.types(s.take.Erase)
 		}

@@ -8,10 +8,9 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
-	"yokebook/app/draw"
-	"yokebook/app/draw/tool"
 	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/part"
+	"yokebook/app/screen/sketch"
 	"yokebook/app/screen/take"
 	"yokebook/measure"
 )
@@ -60,6 +59,7 @@ func (s *Screen) keypad() page {
 	for d := range lay.Digits {
 		lay.Digits[d] = s.typeKey("key."+strconv.Itoa(d), strconv.Itoa(d), func() { m.Digit(d) })
 	}
+	lay.Left = s.set.Left()
 	redraw := func() {
 		number.Say(s.shown())
 		ink, text := part.Plain, asked
@@ -96,7 +96,7 @@ func (s *Screen) keepKeys(keep func()) []fyne.CanvasObject {
 		name     string
 		positive bool
 	}{{"yes", true}, {"no", false}} {
-		picture := part.NewPicture(func() draw.Page { return tool.Side(sense, side.positive) }, "")
+		picture := part.NewPicture(func(c sketch.Colours) sketch.Picture { return sketch.Side(sense, side.positive, c) }, "")
 		words := part.NewText(s.lang.Say("screen.keep.side", s.lang.Say("screen.side."+string(sense)+"."+side.name)), part.Held, 20, part.Plain)
 		keys = append(keys, part.NewKey("keep."+side.name, part.Siding, part.NewPictureFace(picture, words.Bold().Centred()),
 			s.does(func() { m.KeepSide(side.positive) })))
@@ -110,8 +110,12 @@ func (s *Screen) typeKey(name, sign string, change func()) fyne.CanvasObject {
 	return part.NewKey(name, part.Ordinary, face, func() { s.types(change) })
 }
 
+// decimalSign is what the key between the digits types.
 func (s *Screen) decimalSign() string {
-	if s.lang.Comma {
+	switch {
+	case s.take.Minutes():
+		return "°"
+	case s.lang.Comma:
 		return ","
 	}
 	return "."
@@ -119,6 +123,9 @@ func (s *Screen) decimalSign() string {
 
 // shown is the number on the display with its unit.
 func (s *Screen) shown() string {
+	if typed := s.take.Typed(); s.take.Minutes() && !typed.Empty() {
+		return strings.Replace(typed.Minutes(), "'", "′", 1)
+	}
 	text := s.take.Typed().Text(s.lang.Comma)
 	if text == "" {
 		text = "–"
@@ -169,8 +176,8 @@ func (halves) Layout(o []fyne.CanvasObject, size fyne.Size) {
 // linePicture shows where the tool goes at the stop.
 func (s *Screen) linePicture() *part.Picture {
 	stop := s.take.Stop()
-	scene := tool.Scene{Point: stop.Point, State: stop.State, Shafts: s.take.Build().Layout.Shafts}
-	return part.NewPicture(func() draw.Page { return tool.Line(scene) }, s.lang.Say("screen.front"))
+	scene := sketch.Scene{Point: stop.Point, State: stop.State, Shafts: s.take.Build().Layout.Shafts}
+	return part.NewPicture(func(c sketch.Colours) sketch.Picture { return sketch.Line(scene, c) }, s.lang.Say("screen.front"))
 }
 
 // standKeys are the three keys that say how the vehicle stands; each leads to a page that changes it.

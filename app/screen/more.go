@@ -26,6 +26,7 @@ func (s *Screen) more() page {
 	add("more.route", s.lang.Say("screen.more.route"), m.OpenRoute)
 	add("more.groups", s.lang.Say("screen.more.groups"), m.OpenGroups)
 	add("more.drawing", s.lang.Say("screen.more.drawing"), func() { s.visit(&drawingVisit{}) })
+	add("more.handover", s.lang.Say("handover.open"), func() { s.visit(s.newHandover()) })
 	add("more.findings", s.lang.Say("screen.all"), m.OpenFindings)
 	if other, ok := m.OtherUnit(); ok {
 		add("more.unit", s.lang.Say("screen.more.unit", s.lang.Unit(string(other)), s.lang.Unit(string(m.Unit()))), m.SwitchUnit)
@@ -48,6 +49,8 @@ func (s *Screen) more() page {
 	if s.sharing != nil {
 		add("more.places", s.lang.Say("places.open"), func() { s.visit(placesVisit{}) })
 	}
+	add("more.instruments", s.lang.Say("screen.more.tools"), func() { s.visit(&tools{}) })
+	add("more.settings", s.lang.Say("screen.more.settings"), func() { s.visit(&settings{}) })
 	add("more.builds", s.lang.Say("screen.more.builds"), s.leave)
 	return s.entries(sentence(s.lang.Say("screen.more.title", s.lang.Point(m.Stop().Point.Key))), list)
 }

@@ -11,6 +11,7 @@ import (
 	"yokebook/app/device"
 	"yokebook/app/logbook"
 	"yokebook/app/screen/arrange"
+	"yokebook/app/screen/part"
 	"yokebook/app/screen/share"
 	"yokebook/app/screen/start"
 	"yokebook/app/screen/take"
@@ -28,10 +29,12 @@ type Book interface {
 
 // Shelf is the folder of builds, as the screens use it.
 type Shelf interface {
+	cabinet
 	List() ([]logbook.Listing, error)
 	New(title string, layout measure.Layout) (Book, error)
 	Open(id measure.ID) (Book, error)
 	Place() logbook.Place
+	PlaceOf(build measure.ID) (logbook.Place, bool)
 	SavePlace(logbook.Place) error
 }
 
@@ -58,6 +61,7 @@ func (s onShelf) Open(id measure.ID) (Book, error) {
 
 // Screen is everything in the window. It shows one page at a time.
 type Screen struct {
+	house
 	lang  *words.Language
 	shelf Shelf
 	host  *fyne.Container
@@ -87,15 +91,20 @@ type page struct {
 	enter   func()   // the key that goes on; nil where there is none
 	answers []func() // big answers, picked by a digit of the keyboard
 	focus   fyne.Focusable
+	typed   func(rune) // takes what a keyboard types, backspace as \b; nil on pages without a keypad of their own
 }
 
 // New returns the screens on a shelf of builds, in a language. They show where work stood when the
 // program ended, however it ended.
 func New(shelf Shelf, lang *words.Language) *Screen {
-	s := &Screen{lang: lang, shelf: shelf, host: container.NewStack()}
+	s := &Screen{shelf: shelf, host: container.NewStack()}
+	s.settleIn(lang)
 	p := shelf.Place()
 	if p.Open {
 		s.open(shelf.Open(p.Build))
+	}
+	if f := p.Fresh; f != nil && s.take == nil {
+		s.fresh = start.Resume(f.Title, f.Named, f.Answers)
 	}
 	if p.Open == (s.take != nil) {
 		s.revisit(p.Visits)
@@ -109,10 +118,10 @@ func (s *Screen) Content() fyne.CanvasObject { return s.host }
 
 // Close closes the open build. What was kept is on the disk already.
 func (s *Screen) Close() error {
+	s.stopWork()
 	if s.book == nil {
 		return nil
 	}
-	s.stopWork()
 	err := s.book.Close()
 	s.book, s.take, s.tell, s.visits = nil, nil, nil, nil
 	return err
@@ -138,7 +147,7 @@ func (s *Screen) show() {
 	s.remember()
 	s.light()
 	s.noticed()
-	s.host.Objects = []fyne.CanvasObject{s.page.object}
+	s.host.Objects = []fyne.CanvasObject{part.NewGlass(), s.page.object}
 	s.host.Refresh()
 	if c := fyne.CurrentApp().Driver().CanvasForObject(s.host); c != nil && s.page.focus != nil {
 		c.Focus(s.page.focus)
@@ -166,11 +175,12 @@ func (s *Screen) open(b Book, err error) {
 		return
 	}
 	s.fresh, s.book, s.tell = nil, b, b.Notes()
-	if p := s.shelf.Place(); p.Build == b.ID() {
+	if p, ok := s.shelf.PlaceOf(b.ID()); ok {
 		s.take = take.Resume(b, p)
 	} else {
 		s.take = take.New(b)
 	}
+	s.preferUnits()
 }
 
 // remember saves where work stands. Where that can't be saved work goes on all the same: nothing
@@ -185,7 +195,11 @@ func (s *Screen) where() logbook.Place {
 	if s.take != nil {
 		p = s.take.Where()
 	}
-	p.Visits = s.marks()
+	p.Visits, p.Fresh = s.marks(), nil
+	if s.fresh != nil {
+		named, answers := s.fresh.Answered()
+		p.Fresh = &logbook.Fresh{Title: s.fresh.Title(), Named: named, Answers: answers}
+	}
 	return p
 }
 
@@ -208,6 +222,8 @@ func (s *Screen) failure() string {
 		return ""
 	case err == take.ErrNothingTyped:
 		return s.lang.Say("screen.type_first")
+	case err == take.ErrMinutes:
+		return s.lang.Say("screen.minutes.invalid")
 	}
 	text := strings.TrimPrefix(err.Error(), "value: ")
 	if s.take != nil {

@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
+
+	"yokebook/app/screen/settle"
 )
 
 // visit is a page with a model of its own that lies over the Take screen or the list of builds:
@@ -26,12 +28,24 @@ func (s *Screen) visitOf(mark string) visit {
 		return s.cureOf(rest)
 	case "rests":
 		return restsVisit{rest}
+	case "settings":
+		return &settings{settle.Key(rest)}
+	case "search":
+		return &searching{rest}
+	case "builds":
+		return buildsMore{}
+	case "tools":
+		return &tools{at: rest}
 	case "places":
 		return placesVisit{}
 	case "place":
 		return &placeVisit{address: rest}
 	case "offer":
 		return &offerVisit{}
+	case "handover":
+		if s.take != nil {
+			return s.newHandover()
+		}
 	case "drawing":
 		if s.take != nil {
 			return &drawingVisit{look: rest}
@@ -108,7 +122,13 @@ func (s *Screen) owner() any {
 // work runs a task off the toolkit's goroutine for the page that is shown. What it returns is run on
 // the toolkit's goroutine, and the page shown again, unless the page was left meanwhile: leaving it
 // ends ctx. A page has one task at a time; a new one ends the one before.
-func (s *Screen) work(task func(ctx context.Context) (finish func())) {
+func (s *Screen) work(task func(ctx context.Context) (finish func())) { s.begin(task, s.show) }
+
+// beside is work whose finish changes the page that is shown by itself.
+func (s *Screen) beside(task func(ctx context.Context) (finish func())) { s.begin(task, func() {}) }
+
+// begin runs a task, its finish, and what follows.
+func (s *Screen) begin(task func(ctx context.Context) (finish func()), then func()) {
 	s.stopWork()
 	ctx, cancel := context.WithCancel(context.Background())
 	mine := &job{owner: s.owner(), cancel: cancel}
@@ -123,7 +143,7 @@ func (s *Screen) work(task func(ctx context.Context) (finish func())) {
 			if finish != nil {
 				finish()
 			}
-			s.show()
+			then()
 		})
 	})
 }

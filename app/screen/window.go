@@ -13,10 +13,11 @@ var first = fyne.NewSize(411, 914)
 // Open makes the window of the program. The caller shows it and closes the screen when the window
 // is gone.
 func Open(a fyne.App, shelf Shelf, lang *words.Language) (fyne.Window, *Screen) {
-	a.Settings().SetTheme(look.Theme{})
-	w := a.NewWindow(lang.Say("screen.title"))
-	w.SetPadded(false)
+	a.Settings().SetTheme(look.Theme{}) // its sizes, before anything is laid out
 	s := New(shelf, lang)
+	a.Settings().SetTheme(s.look())
+	w := a.NewWindow(s.lang.Say("screen.title"))
+	w.SetPadded(false)
 	w.SetContent(s.Content())
 	w.Resize(first)
 	s.Listen(w.Canvas())

@@ -53,12 +53,12 @@ var enSettle = table{
 	"builds.duplicate":     "New build from one here",
 	"builds.duplicate.of":  "Which build is the starting point?",
 	"builds.duplicate.ask": "What is the new build called?",
-	"builds.duplicate.what": "It starts with the layout, the instruments and the stated values of “{0}”. What was read under that " +
+	"builds.duplicate.what": "It starts with the layout and the stated values of “{0}”. What was measured on that " +
 		"vehicle stays there.",
 	"builds.duplicate.go":     "Start it",
 	"builds.duplicate.title":  "{0}, again",
 	"builds.pending":          "being looked at …",
-	"builds.importing":        "Taking in build files: {0} of {1}",
+	"builds.importing":        "{0} of {1} files are done",
 	"builds.importing.stop":   "Stop",
 	"builds.imported":         "Build files taken in: {0} of {1}",
 	"builds.imported.all":     "Every file is in. A build that was here already has what both had.",

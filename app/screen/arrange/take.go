@@ -1,9 +1,14 @@
 package arrange
 
-import "fyne.io/fyne/v2"
+import (
+	"slices"
+
+	"fyne.io/fyne/v2"
+)
 
 // Take lays out the keypad page.
 type Take struct {
+	Left     bool                // for the left hand: what stands on the right stands on the left, digits keep their order
 	Stand    []fyne.CanvasObject // three keys: how the vehicle stands; or one field in their place
 	Picture  fyne.CanvasObject
 	Lay      fyne.CanvasObject // how the finder lies; nil where none is used
@@ -21,7 +26,7 @@ type Take struct {
 func (t *Take) MinSize([]fyne.CanvasObject) fyne.Size { return Least }
 
 // Layout places everything for a page of the given size.
-func (t *Take) Layout(_ []fyne.CanvasObject, page fyne.Size) {
+func (t *Take) Layout(all []fyne.CanvasObject, page fyne.Size) {
 	s := For(page)
 	place(t.Hint, 0, 0, 0, 0)
 	switch s.Form {
@@ -32,10 +37,32 @@ func (t *Take) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	default:
 		t.wide(page, s)
 	}
+	if t.Left {
+		for _, o := range all {
+			o.Move(fyne.NewPos(page.Width-o.Position().X-o.Size().Width, o.Position().Y))
+		}
+	}
+}
+
+// across is the order in which things of one kind are stood side by side, so that the first is on the
+// left for either hand.
+func (t *Take) across(objects []fyne.CanvasObject, cols int) []fyne.CanvasObject {
+	if !t.Left {
+		return objects
+	}
+	var out []fyne.CanvasObject
+	for line := range slices.Chunk(objects, cols) {
+		line = slices.Clone(line)
+		slices.Reverse(line)
+		out = append(out, line...)
+	}
+	return out
 }
 
 // keys returns the twelve keys in the order for so many columns.
-func (t *Take) keys(cols int) []fyne.CanvasObject {
+func (t *Take) keys(cols int) []fyne.CanvasObject { return t.across(t.rightKeys(cols), cols) }
+
+func (t *Take) rightKeys(cols int) []fyne.CanvasObject {
 	d := t.Digits
 	switch cols {
 	case 3:
@@ -69,7 +96,7 @@ func (t *Take) upright(page fyne.Size, s Sizes) {
 	}
 	x, w := s.Margin, page.Width-2*s.Margin
 	y := s.Margin
-	grid(t.Stand, len(t.Stand), x, y, w, high, s.Gap)
+	grid(t.across(t.Stand, 3), len(t.Stand), x, y, w, high, s.Gap)
 	y += high + s.Gap
 	bottom := page.Height - s.Margin - high
 	pad := high*float32(rows) + s.Gap*float32(rows-1)
@@ -82,7 +109,7 @@ func (t *Take) upright(page fyne.Size, s Sizes) {
 // bottom places the row of More and Keep; More is one key wide.
 func (t *Take) bottom(x, y, w, h float32, s Sizes, key float32) {
 	place(t.More, x, y, key, h)
-	grid(t.Keep, len(t.Keep), x+key+s.Gap, y, w-key-s.Gap, h, s.Gap)
+	grid(t.across(t.Keep, 2), len(t.Keep), x+key+s.Gap, y, w-key-s.Gap, h, s.Gap)
 }
 
 // middle shares a column between picture, question and display. The key of the finder stands on the
@@ -161,7 +188,7 @@ func (t *Take) wide(page fyne.Size, s Sizes) {
 	right := clamp(page.Width*0.36, 3*s.Key+2*s.Gap, 480)
 	left := page.Width - 2*m - right - 2*s.Gap
 	high := clamp((page.Height-2*m-6*s.Gap-90)/6, s.Key, 130)
-	grid(t.row(), len(t.row()), m, m, left, high, s.Gap)
+	grid(t.across(t.row(), 4), len(t.row()), m, m, left, high, s.Gap)
 	y := m + high + s.Gap
 	const question, hint = 90, 70
 	place(t.Question, m, y, left, question)

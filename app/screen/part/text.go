@@ -98,7 +98,7 @@ func (r *textRenderer) Layout(size fyne.Size) {
 	if size.Width < 1 || size.Height < 1 { // no place on this page
 		return
 	}
-	broken, points, fits := breakToFit(r.t.Words, size, r.t.Least, r.t.Most, r.t.Style)
+	broken, points, fits := breakToFit(r.t.Words, size, r.t.Least, max(r.t.Least, look.Scaled(r.t.Most)), r.t.Style)
 	r.t.fits = fits
 	ink := r.t.Ink(look.Now())
 	high := lineHeight(points, r.t.Style)

@@ -3,6 +3,7 @@
 package shelve
 
 import (
+	"reflect"
 	"slices"
 	"strings"
 
@@ -72,6 +73,20 @@ func (m *Model) At(i int) logbook.Listing {
 		return logbook.Listing{}
 	}
 	return m.all[m.shown[i]]
+}
+
+// Shown are so many builds from a place on, as a list shows them.
+func (m *Model) Shown(from, n int) []logbook.Listing {
+	var out []logbook.Listing
+	for i := from; i < min(from+n, len(m.shown)); i++ {
+		out = append(out, m.At(i))
+	}
+	return out
+}
+
+// Same reports that from a place on the builds are those of a list, with nothing new about them.
+func (m *Model) Same(from int, list []logbook.Listing) bool {
+	return reflect.DeepEqual(m.Shown(from, len(list)), list)
 }
 
 // Pending reports that builds have changed since they were looked at.
