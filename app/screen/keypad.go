@@ -8,9 +8,10 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"yokebook/app/draw"
+	"yokebook/app/draw/tool"
 	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/part"
-	"yokebook/app/screen/sketch"
 	"yokebook/app/screen/take"
 	"yokebook/measure"
 )
@@ -96,7 +97,7 @@ func (s *Screen) keepKeys(keep func()) []fyne.CanvasObject {
 		name     string
 		positive bool
 	}{{"yes", true}, {"no", false}} {
-		picture := part.NewPicture(func(c sketch.Colours) sketch.Picture { return sketch.Side(sense, side.positive, c) }, "")
+		picture := part.NewPicture(func() draw.Page { return tool.Side(sense, side.positive) }, "")
 		words := part.NewText(s.lang.Say("screen.keep.side", s.lang.Say("screen.side."+string(sense)+"."+side.name)), part.Held, 20, part.Plain)
 		keys = append(keys, part.NewKey("keep."+side.name, part.Siding, part.NewPictureFace(picture, words.Bold().Centred()),
 			s.does(func() { m.KeepSide(side.positive) })))
@@ -176,8 +177,8 @@ func (halves) Layout(o []fyne.CanvasObject, size fyne.Size) {
 // linePicture shows where the tool goes at the stop.
 func (s *Screen) linePicture() *part.Picture {
 	stop := s.take.Stop()
-	scene := sketch.Scene{Point: stop.Point, State: stop.State, Shafts: s.take.Build().Layout.Shafts}
-	return part.NewPicture(func(c sketch.Colours) sketch.Picture { return sketch.Line(scene, c) }, s.lang.Say("screen.front"))
+	scene := tool.Scene{Point: stop.Point, State: stop.State, Shafts: s.take.Build().Layout.Shafts}
+	return part.NewPicture(func() draw.Page { return tool.Line(scene) }, s.lang.Say("screen.front"))
 }
 
 // standKeys are the three keys that say how the vehicle stands; each leads to a page that changes it.
