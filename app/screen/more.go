@@ -26,6 +26,7 @@ func (s *Screen) more() page {
 	add("more.route", s.lang.Say("screen.more.route"), m.OpenRoute)
 	add("more.groups", s.lang.Say("screen.more.groups"), m.OpenGroups)
 	add("more.drawing", s.lang.Say("screen.more.drawing"), func() { s.visit(&drawingVisit{}) })
+	add("more.handover", s.lang.Say("handover.open"), func() { s.visit(s.newHandover()) })
 	add("more.findings", s.lang.Say("screen.all"), m.OpenFindings)
 	if other, ok := m.OtherUnit(); ok {
 		add("more.unit", s.lang.Say("screen.more.unit", s.lang.Unit(string(other)), s.lang.Unit(string(m.Unit()))), m.SwitchUnit)

@@ -42,6 +42,10 @@ func (s *Screen) visitOf(mark string) visit {
 		return &placeVisit{address: rest}
 	case "offer":
 		return &offerVisit{}
+	case "handover":
+		if s.take != nil {
+			return s.newHandover()
+		}
 	case "drawing":
 		if s.take != nil {
 			return &drawingVisit{look: rest}
