@@ -37,7 +37,7 @@ func (s *Screen) ask(q question) page {
 	objects := []fyne.CanvasObject{title}
 	note, ink := q.note, part.Plain
 	if failure := s.failure(); failure != "" {
-		note, ink = failure, part.Risk
+		note, ink = breakable(failure), part.Risk
 	}
 	if note != "" {
 		text := part.NewText(note, 14, 20, ink).AtTop()

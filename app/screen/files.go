@@ -67,7 +67,7 @@ func (v *filesVisit) row(s *Screen, l logbook.Listing) fyne.CanvasObject {
 	if v.marked[l.ID] {
 		mark, kind, text = checks.Clear, part.Standing, s.lang.Say("files.marked", l.Readings)
 	}
-	face := part.NewRowFace(part.NewMark(mark), part.NewText(title, readable, 20, part.Plain).Bold(), part.NewText(text, readable, 17, part.Quiet))
+	face := part.NewRowFace(part.NewMark(mark), part.NewText(title, part.Held, 20, part.Plain).Bold(), part.NewText(text, part.Held, 17, part.Quiet))
 	return part.NewKey("file."+string(l.ID), kind, face, s.does(func() { v.marked[l.ID] = !v.marked[l.ID] }))
 }
 

@@ -85,7 +85,7 @@ func (v *offerVisit) shown(s *Screen, o *share.Offer) page {
 		lines = append(lines, breakable(s.lang.Say("offer.fault", o.Fault)))
 	}
 	lay := &arrange.Offer{
-		Title: part.NewText(s.lang.Say("offer.title"), readable, 22, part.Plain).Bold(),
+		Title: part.NewText(s.lang.Say("offer.title"), part.Held, 22, part.Plain).Bold(),
 		Code:  part.NewCode(i.String()),
 		Words: part.NewText(strings.Join(lines, "\n"), 13, 22, part.Plain).AtTop(),
 		Keys: []fyne.CanvasObject{
@@ -119,8 +119,8 @@ func (v *offerVisit) devicesPage(s *Screen) page {
 	lines := make([]func() fyne.CanvasObject, len(list))
 	for i, d := range list {
 		lines[i] = func() fyne.CanvasObject {
-			face := part.NewRowFace(part.NewMark(checks.Clear), part.NewText(s.nameOf(d), readable, 20, part.Plain).Bold(),
-				part.NewText(s.lang.Say("offer.since", clock(d.At)), readable, 17, part.Quiet))
+			face := part.NewRowFace(part.NewMark(checks.Clear), part.NewText(s.nameOf(d), part.Held, 20, part.Plain).Bold(),
+				part.NewText(s.lang.Say("offer.since", clock(d.At)), part.Held, 17, part.Quiet))
 			return part.NewKey("paired."+string(d.ID), part.Row, face, s.does(func() { v.asks = d.ID }))
 		}
 	}

@@ -14,8 +14,9 @@ import (
 	buildsync "yokebook/sync"
 )
 
-// readable is the least size of what a row says: read at arm's length.
-const readable = 15
+// shareRoom is how high a row of the pages of places is at least: two lines of title, and two of what
+// it says.
+const shareRoom = 108
 
 // placesVisit is the list of places.
 type placesVisit struct{}
@@ -63,20 +64,24 @@ func (s *Screen) placesKey(kind part.Kind) fyne.CanvasObject {
 // linesPage is a page of rows of all kinds under a title, or under what did not work.
 func (s *Screen) linesPage(title string, lines []func() fyne.CanvasObject, keys ...fyne.CanvasObject) page {
 	if failure := s.failure(); failure != "" {
-		title = failure
+		title = breakable(failure)
 	}
 	rows := part.NewRows(len(lines), s.sizes, func(i int) fyne.CanvasObject { return lines[i]() })
+	rows.Least = shareRoom
 	return page{object: s.listPage(title, rows, append([]fyne.CanvasObject{s.backKey()}, keys...)...)}
 }
 
 func (s *Screen) placeRow(x places.Place) fyne.CanvasObject {
 	mark, line := s.placeState(x)
+	if mark == checks.Out || mark == checks.Unsure {
+		line = s.lang.Say("places.trouble") // its own page says what
+	}
 	auto := "places.asked"
 	if x.Auto {
 		auto = "places.auto"
 	}
-	face := part.NewRowFace(part.NewMark(mark), part.NewText(breakable(x.Address), readable, 20, part.Plain).Bold(),
-		part.NewText(s.lang.Say("places.row", line, s.lang.Say(auto)), readable, 17, part.VerdictInk(mark)))
+	face := part.NewRowFace(part.NewMark(mark), part.NewText(breakable(x.Address), part.Held, 20, part.Plain).Bold(),
+		part.NewText(s.lang.Say("places.row", line, s.lang.Say(auto)), part.Held, 17, part.VerdictInk(mark)))
 	return part.NewKey("place."+x.Address, part.Row, face, s.does(func() { s.visit(&placeVisit{address: x.Address}) }))
 }
 
@@ -155,6 +160,9 @@ func (v *placeVisit) page(s *Screen) page {
 	p, known := s.sharing.Pass(v.address)
 	going := known && (p.Running || p.Waiting)
 	lines := []func() fyne.CanvasObject{func() fyne.CanvasObject { return v.stateField(s, x, p) }}
+	if v.kept != places.KeptNowhere {
+		lines = append(lines, func() fyne.CanvasObject { return s.textField(s.lang.Say("places.kept."+string(v.kept)), part.Plain) })
+	}
 	add := func(name string, kind part.Kind, words string, tap func()) {
 		lines = append(lines, func() fyne.CanvasObject { return part.NewWordKey(name, kind, words, s.does(tap)) })
 	}
@@ -203,15 +211,20 @@ func (v *placeVisit) place(s *Screen) places.Place {
 // stateField says how it stands: what goes on, what did not work, what came and went.
 func (v *placeVisit) stateField(s *Screen, x places.Place, p share.Pass) fyne.CanvasObject {
 	mark, line := s.placeState(x)
+	if mark == checks.Out || mark == checks.Unsure {
+		return s.textField(line, part.VerdictInk(mark))
+	}
 	moved := s.lang.Say("place.state")
 	if came, went := total(p.Report); came+went > 0 {
 		moved = s.lang.Say("place.moved", came, went)
 	}
-	if v.kept != places.KeptNowhere {
-		moved = s.lang.Say("places.kept." + string(v.kept))
-	}
-	return part.NewField(part.NewRowFace(part.NewMark(mark), part.NewText(sentence(moved), readable, 18, part.Plain).Bold(),
-		part.NewText(line, 12, 18, part.VerdictInk(mark))))
+	return part.NewField(part.NewRowFace(part.NewMark(mark), part.NewText(sentence(moved), part.Held, 18, part.Plain).Bold(),
+		part.NewText(line, part.Held, 18, part.VerdictInk(mark))))
+}
+
+// textField is a row with one text.
+func (s *Screen) textField(text string, ink part.Ink) fyne.CanvasObject {
+	return part.NewField(part.NewText(sentence(text), part.Held, 18, ink))
 }
 
 func total(r buildsync.Report) (came, went int) {

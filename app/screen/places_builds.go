@@ -77,8 +77,8 @@ func (s *Screen) standingRow(b places.Standing) fyne.CanvasObject {
 	if title == "" {
 		title = s.lang.Say("screen.builds.untitled")
 	}
-	return part.NewField(part.NewRowFace(part.NewMark(mark), part.NewText(title, readable, 19, part.Plain).Bold(),
-		part.NewText(text, 13, 17, part.VerdictInk(mark))))
+	return part.NewField(part.NewRowFace(part.NewMark(mark), part.NewText(title, part.Held, 19, part.Plain).Bold(),
+		part.NewText(text, part.Held, 17, part.VerdictInk(mark))))
 }
 
 // deviceName is what a person calls a device: by the name under which it was paired, else the end of

@@ -15,6 +15,7 @@ var dePlaces = table{
 	"places.never":       "noch nie abgeglichen",
 	"places.good":        "abgeglichen und zurückgelesen, {0}",
 	"places.bad":         "nicht alles ist abgeglichen: {0}",
+	"places.trouble":     "etwas hat nicht geklappt: antippen zeigt es",
 	"places.waits":       "wartet, bis es dran ist",
 	"places.starts":      "fragt nach der Dateiliste",
 	"places.step.files":  "sieht Datei {0} von {1} an",

@@ -16,6 +16,7 @@ var enPlaces = table{
 	"places.never":       "not synced yet",
 	"places.good":        "synced and read back, {0}",
 	"places.bad":         "not all is synced: {0}",
+	"places.trouble":     "something did not work: tap to see",
 	"places.waits":       "waits for its turn",
 	"places.starts":      "asks for the list of files",
 	"places.step.files":  "looks at file {0} of {1}",
