@@ -38,6 +38,7 @@ type Place struct {
 	Warned []string          `json:"warned"` // cautions that were seen
 
 	Groups []string `json:"groups"` // groups beyond the shaft line that are on the route
+	ByUse  bool     `json:"by_use"` // the route goes by what settles most
 
 	Fresh *Fresh `json:"fresh"` // a build that was being started; nil: none
 

@@ -55,7 +55,11 @@ func cureAlbum(d *desk, shot func(name string)) {
 	shot("way")
 	d.tap("back", "short")
 	shot("short")
-	d.tap("back", "back", "back", "back", "more.builds")
+	d.tap("back", "back", "back", "back", "more.route")
+	shot("route-own")
+	d.tap("route.order")
+	shot("route-useful")
+	d.tap("route.order", "back", "more.builds")
 	d.s.inline = was
 }
 

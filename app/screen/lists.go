@@ -18,13 +18,17 @@ import (
 // route is the list of all stops; a tap goes there.
 func (s *Screen) route() page {
 	m := s.take
+	if m.ByUse() {
+		return s.usefulRoute()
+	}
+	turn := s.does(m.TurnUse)
 	stops := m.Stops()
 	rows := part.NewRows(len(stops), s.sizes, func(i int) fyne.CanvasObject { return s.stopRow(stops[i]) })
 	rows.Least = twoLines
 	if at, _ := m.Place(); at > 0 {
 		rows.Reach(at - 1)
 	}
-	return page{object: s.listPage(s.lang.Say("screen.route"), rows, s.backKey())}
+	return page{object: s.listUnder(s.orderKey(turn), true, rows, s.backKey()), answers: []func(){turn}}
 }
 
 // twoLines is how high a row is at least that may take two lines of title and two of what it says.

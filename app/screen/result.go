@@ -14,6 +14,7 @@ import (
 // result takes the place of the keypad after a reading was kept: what was kept, what it changed,
 // and the way to the next stop with its reason.
 func (s *Screen) result() page {
+	s.rank()
 	m := s.take
 	kept := m.Kept()
 	next := s.does(m.Next)
@@ -96,6 +97,9 @@ func (s *Screen) nextKey(tap func()) fyne.CanvasObject {
 
 func (s *Screen) reasonFor(next route.Stop) string {
 	m := s.take
+	if why, ok := s.usefulReason(next); ok {
+		return why
+	}
 	here, walking := m.Walking()
 	to, grouped := route.GroupOf(next.Point)
 	switch {

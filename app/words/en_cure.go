@@ -48,5 +48,16 @@ var enCure = table{
 	"rests.shared": "Shared by several readings",
 	"rests.taken":  "Not read: taken for granted",
 
+	"useful.by.route":  "All stops, in the order of the route",
+	"useful.by.use":    "What settles most comes first",
+	"useful.tap.use":   "Tap: what settles most first",
+	"useful.tap.route": "Tap: the order of the route",
+	"useful.reckons":   "Reckoning what settles most …",
+	"useful.none":      "No one reading settles anything that is open.",
+	"useful.nearer":    "settles nothing alone, but others wait for it too",
+	"useful.settles":   "settles {0 percent} of what is open; {1}",
+	"useful.next":      "What settles most: {0}",
+	"useful.pending":   "by the route, while it is reckoned what settles most",
+
 	"screen.finding.formula": "How it is reckoned",
 }

@@ -211,7 +211,6 @@ var enScreen = table{
 	"strike.state":              "It stood another way",
 	"strike.other":              "Write it",
 
-	"screen.route":         "All stops of the route",
 	"screen.route.open":    "not read yet",
 	"screen.route.option":  "only if you want it",
 	"screen.route.taken":   "read {0} times",

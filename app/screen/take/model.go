@@ -107,6 +107,7 @@ type Model struct {
 	filter   checks.Verdict    // what the list of findings is cut down to
 	units    map[measure.Quantity]measure.Unit
 	prefer   func(measure.Quantity) measure.Unit // nil: nothing is preferred
+	useful   useful                              // what settles most
 	tools    map[measure.Quantity]string
 	err      error
 }

@@ -83,6 +83,9 @@ func (m *Model) Wanted(c logbook.Change) (route.Stop, bool) {
 	if s, ok := m.struckStop(); ok {
 		return s, true
 	}
+	if s, ok := m.mostUseful(); ok {
+		return s, true
+	}
 	if _, walking := m.Walking(); walking {
 		if c.More && c.Next.Point.Key == m.stop.Point.Key && c.Next.State == m.stop.State {
 			return c.Next, true

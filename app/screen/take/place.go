@@ -44,6 +44,7 @@ func (m *Model) Where() logbook.Place {
 	for _, g := range m.chosen {
 		p.Groups = append(p.Groups, string(g))
 	}
+	p.ByUse = m.useful.on
 	p.Warned = slices.Sorted(maps.Keys(m.warned))
 	return p
 }
@@ -83,6 +84,7 @@ func Resume(log Log, p logbook.Place) *Model {
 
 // takeUp takes tools, units and how the vehicle stands from a place.
 func (m *Model) takeUp(p logbook.Place) {
+	m.useful.on = p.ByUse
 	for _, key := range p.Warned {
 		m.warned[key] = true
 	}
