@@ -3,6 +3,8 @@
 package finger
 
 import (
+	"reflect"
+	"time"
 	"unsafe"
 
 	"fyne.io/fyne/v2"
@@ -12,12 +14,20 @@ import (
 type Glass struct {
 	driver, window unsafe.Pointer
 	scale          float32
+	down           reflect.Value // map of when which finger came down
 }
 
 // On returns the glass of a window of the phone's driver.
 func On(a fyne.App, w fyne.Window) Glass {
 	d := a.Driver()
-	return Glass{driver: inside(&d), window: insideWindow(&w), scale: w.Canvas().Scale()}
+	down := reflect.ValueOf(w.Canvas()).Elem().FieldByName("lastTapDown")
+	return Glass{driver: inside(&d), window: insideWindow(&w), scale: w.Canvas().Scale(),
+		down: reflect.NewAt(down.Type(), unsafe.Pointer(down.UnsafeAddr())).Elem()}
+}
+
+// Held lets a finger that is on the glass be there so long, without waiting for it.
+func (g Glass) Held(finger int, long time.Duration) {
+	g.down.SetMapIndex(reflect.ValueOf(finger), reflect.ValueOf(time.Now().Add(-long)))
 }
 
 // Down puts a finger on the glass; fingers are told apart by number.
