@@ -202,6 +202,7 @@ func TestDamagedFilesAreLeftAloneAndTriedAgain(t *testing.T) {
 	if b.drawer.builds[buildID(1)] == nil {
 		t.Error("the whole file was not taken")
 	}
+	t.Logf("one file cut at %d lengths and changed in %d bytes: each refused in one line, none taken", len(good)-2, len(good)-1)
 }
 
 func TestFileThatIsStillArrivingIsToldApart(t *testing.T) {

@@ -21,6 +21,7 @@ import (
 	"yokebook/app/logbook"
 	"yokebook/measure"
 	"yokebook/measure/document"
+	"yokebook/sync/place"
 )
 
 // The test binary starts itself again to have processes that can be killed.
@@ -98,9 +99,15 @@ func TestKilledProcessesEndAlike(t *testing.T) {
 	dir := t.TempDir()
 	var broken atomic.Int64
 	dav := &webdav.Handler{FileSystem: webdav.Dir(dir), LockSystem: webdav.NewMemLS()}
-	var requests atomic.Int64
+	var requests, puts, full atomic.Int64
 	server := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if requests.Add(1)%17 == 0 { // gone in the middle: what was asked for is half done
+		n := requests.Add(1)
+		if r.Method == http.MethodPut && puts.Add(1)%7 == 0 {
+			full.Add(1)
+			w.WriteHeader(http.StatusInsufficientStorage)
+			return
+		}
+		if n%17 == 0 { // gone in the middle: what was asked for is half done
 			broken.Add(1)
 			r.Body = http.MaxBytesReader(w, r.Body, r.ContentLength/2)
 			dav.ServeHTTP(httptest.NewRecorder(), r)
@@ -120,6 +127,7 @@ func TestKilledProcessesEndAlike(t *testing.T) {
 		t.Fatal(err)
 	}
 	settle(t, all)
+	cuts, flips := damageEverywhere(t, dir, all, id)
 	damaged := 0
 	for range rounds {
 		for _, d := range all {
@@ -159,11 +167,64 @@ func TestKilledProcessesEndAlike(t *testing.T) {
 			}
 		}
 	}
-	fmt.Printf("seed %d: %d kills, %d requests broken off, %d files damaged, %d readings acknowledged: %d lost\n",
-		seed, 3*rounds, broken.Load(), damaged, kept, lost)
-	if lost > 0 || kept < rounds || damaged == 0 {
+	fmt.Printf("seed %d: %d kills, %d requests broken off, %d times no room, %d files damaged, one file cut at %d lengths and flipped in %d bytes, clocks 10 years off: %d readings acknowledged, %d lost\n",
+		seed, 3*rounds, broken.Load(), full.Load(), damaged, cuts, flips, kept, lost)
+	if lost > 0 || kept < rounds || damaged == 0 || full.Load() == 0 {
 		t.Errorf("%d of %d acknowledged readings are lost, %d files were damaged", lost, kept, damaged)
 	}
+}
+
+// damageEverywhere cuts a file of the second device at every length and flips every one of its bytes in
+// turn; the first device does a pass over each. Nothing of it may come in. Outside a soak only a part is
+// done.
+func damageEverywhere(t *testing.T, dir string, all []*device, id measure.ID) (cuts, flips int) {
+	t.Helper()
+	shelf := shelfOf(t, all[1])
+	name := filepath.Join(dir, place.FileName(id, shelf.Device()))
+	if err := shelf.Close(); err != nil {
+		t.Fatal(err)
+	}
+	good, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	mine := shelfOf(t, all[0])
+	defer mine.Close()
+	before, err := mine.Export(id)
+	if err != nil {
+		t.Fatal(err)
+	}
+	p := Open(all[0].home, time.Now)
+	try := func(what string, n int, bad []byte) {
+		t.Helper()
+		if err := os.WriteFile(name, bad, 0o644); err != nil {
+			t.Fatal(err)
+		}
+		r, err := p.Sync(context.Background(), mine, dir, Options{})
+		if err != nil {
+			t.Fatalf("%s %d: %v", what, n, err)
+		}
+		after, err := mine.Export(id)
+		if err != nil || !bytes.Equal(after, before) || r.Builds[0].Came.Total() > 0 {
+			t.Fatalf("%s %d: something came in: %v", what, n, err)
+		}
+	}
+	step := 41
+	if os.Getenv("YOKEBOOK_SOAK") != "" {
+		step = 1
+	}
+	for n := 0; n < len(good); n += step {
+		try("cut to", n, good[:n])
+		cuts++
+		bad := bytes.Clone(good)
+		bad[n] ^= 1 << (n % 8)
+		try("flipped byte", n, bad)
+		flips++
+	}
+	if err := os.WriteFile(name, good, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	return cuts, flips
 }
 
 // live starts the device, lets it work for a while and kills it.
