@@ -70,13 +70,13 @@ golden: headless ## rewrite testdata/golden from this machine; the diff is what 
 	@.ci/same-bits --write
 	go test -count=1 ./app/cli ./app/draw ./app/sheet -args -rewrite
 
-bench: ## keep-to-findings and recheck, each as a share of one display frame; a pass of sync against a listing
-	go test -run '^$$' -bench . -benchtime 200x ./app/bench ./app/draw
-	go test -run '^$$' -bench . -benchtime 20x ./sync ./app/sheet
+bench: ## one table: every figure beside what it is held against, its budget, and build/growth.svg; WHAT picks
+	@.ci/need window test
+	@cd app/bench && YOKEBOOK_BENCH="$(or $(WHAT),all)" go test -count=1 -timeout 60m -run Table
 
 soak: ## the long form of what the store and sync must survive: kills, damage, lost power, 10,000 schedules, killed devices
 	@cd measure/store && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m
-	@cd sync && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m -run Fire -v
+	@cd sync && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m -run "Fire|Damaged" -v
 	@cd app/places && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m -run Killed -v
 
 PAGES := keypad-typed result-ride findings

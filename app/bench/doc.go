@@ -1,8 +1,7 @@
-// Package bench holds no code, only measurements of what a person waits for, as Go benchmarks that
-// `make bench` runs: from one pressed key to the findings on the demo build, and all findings from
-// nothing.
+// Package bench holds no code, only measurements of what a person waits for and of what grows with the
+// work. `make bench` prints them as one table: each figure is measured beside what it is compared with,
+// in the same run and taking turns, and both are medians; a budget is a ratio. It also writes the plot
+// of how times grow with builds and with readings. No test asserts a time.
 //
-// Each sample is one whole wait. Reported are the median and the 99th percentile of the samples of
-// this run, in milliseconds and as a share of one display frame (16.7 ms at 60 per second): below
-// 1 the screen answers within the frame of the key. No test asserts a time.
+// The benchmarks measure the same waits one by one, for profiles.
 package bench

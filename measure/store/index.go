@@ -26,7 +26,7 @@ type Row struct {
 	Worst    string         `json:"worst"`
 	Counts   map[string]int `json:"counts"`
 	Aside    int            `json:"aside"`             // records known to be lost
-	Report   Report         `json:"report"`            // how the build was read back
+	Report   Report         `json:"report,omitzero"`   // how the build was read back; zero where there is nothing to tell
 	Damaged  string         `json:"damaged,omitempty"` // why the file can't be read
 	Stamp    Stamp          `json:"stamp"`
 	Stale    bool           `json:"-"` // the build's file has changed since the row was made, or there was none
@@ -96,7 +96,10 @@ func (s *Store) row(id measure.ID, stamp Stamp, summarise Summarise) Row {
 		return Row{ID: id, Damaged: err.Error(), Counts: map[string]int{}, Stamp: stamp}
 	}
 	row := summarise(b)
-	row.ID, row.Aside, row.Report, row.Stamp = id, len(report.Lost)+report.Nameless, report, stamp
+	row.ID, row.Aside, row.Stamp = id, len(report.Lost)+report.Nameless, stamp
+	if report.Places+report.Restored+len(report.Unknown) > 0 {
+		row.Report = report // of 2,000 whole builds they would be half of the file that every start reads
+	}
 	return row
 }
 
@@ -132,7 +135,7 @@ func (s *Store) readIndex() map[measure.ID]Row {
 // writeIndex writes the rows. One that was never made is left out, so that it is made the next time.
 func (s *Store) writeIndex(rows []Row) error {
 	made := slices.DeleteFunc(slices.Clone(rows), func(r Row) bool { return r.Stale && r.Stamp == Stamp{} })
-	data, err := json.MarshalIndent(indexFile{Format: IndexFormat, Builds: made}, "", " ")
+	data, err := json.Marshal(indexFile{Format: IndexFormat, Builds: made})
 	if err != nil {
 		return fmt.Errorf("store: index: %w", err)
 	}

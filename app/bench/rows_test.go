@@ -1,0 +1,124 @@
+package bench
+
+import (
+	"context"
+	"fmt"
+	"os"
+	"path/filepath"
+	"testing"
+	"time"
+
+	"yokebook/app/words"
+	"yokebook/checks"
+	"yokebook/measure/store"
+)
+
+const rounds = 200 // samples of a wait
+
+// keepRows measure from a pressed key to everything that the screen says: the reading is on the disk,
+// the findings are worked out, the next stop is known, and the texts are made.
+func keepRows(t *testing.T) []row {
+	build := full(t)
+	readings := plain(build)
+	var waits samples
+	for i := range rounds {
+		r := readings[i*7%len(readings)]
+		book, done := bookOf(t, t.TempDir(), without(build, r))
+		entry := entryOf(r)
+		start := time.Now()
+		if _, err := book.Keep(entry); err != nil {
+			t.Fatalf("%s: %v", r.Point, err)
+		}
+		book.Next()
+		book.Stops()
+		for _, f := range book.Findings() {
+			words.English.Finding(f)
+		}
+		waits = append(waits, time.Since(start))
+		done()
+	}
+	return []row{
+		within("keep → view model, full build, p50", waits.at(0.5), frame, "one frame"),
+		within("keep → view model, full build, p99", waits.at(0.99), frame, "one frame"),
+	}
+}
+
+func recheckRows(t *testing.T) []row {
+	build := full(t)
+	var waits samples
+	for range 40 {
+		start := time.Now()
+		checks.Run(build, nil)
+		waits = append(waits, time.Since(start))
+	}
+	return []row{within("recheck of a full build from nothing", waits.at(0.5), 100*time.Millisecond, "")}
+}
+
+// diskRows measure what the store adds to the one thing that it can't do without.
+func diskRows(t *testing.T) []row {
+	build, dir := full(t), t.TempDir()
+	st, err := store.Open(dir, time.Now)
+	if err != nil {
+		t.Fatal(err)
+	}
+	records := store.RecordsOf(build)
+	bare := *build
+	bare.Readings = nil
+	file, err := st.Create(&bare)
+	if err != nil {
+		t.Fatal(err)
+	}
+	log, err := os.Create(filepath.Join(dir, "log"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var kept, synced samples
+	line := make([]byte, 400)
+	for _, r := range records {
+		start := time.Now()
+		if _, err := log.Write(line); err != nil {
+			t.Fatal(err)
+		}
+		if err := log.Sync(); err != nil {
+			t.Fatal(err)
+		}
+		synced = append(synced, time.Since(start))
+		start = time.Now()
+		if err := file.Keep(r); err != nil {
+			t.Fatal(err)
+		}
+		kept = append(kept, time.Since(start))
+	}
+	if err := file.Close(); err != nil {
+		t.Fatal(err)
+	}
+	if err := log.Close(); err != nil {
+		t.Fatal(err)
+	}
+	return []row{times("keep, store only", kept.at(0.5), synced.at(0.5), "fsync of 400 bytes", 2)}
+}
+
+// sweepRows hold a sweep with its doubt against the same sweep of best values.
+func sweepRows(t *testing.T) []row {
+	build := full(t)
+	heights := len(checks.Sweep(build).Rows)
+	if heights < 10 {
+		t.Fatalf("the full build sweeps over %d heights only", heights)
+	}
+	var doubted, best samples
+	for range rounds {
+		start := time.Now()
+		checks.SweepBest(build)
+		best = append(best, time.Since(start))
+		start = time.Now()
+		checks.Sweep(build)
+		doubted = append(doubted, time.Since(start))
+	}
+	figure := fmt.Sprintf("sweep with doubt, %d heights", heights)
+	return []row{
+		times(figure, doubted.at(0.5), best.at(0.5), "without", 60),
+		within(figure, doubted.at(0.5), 50*time.Millisecond, ""),
+	}
+}
+
+var background = context.Background()
