@@ -1,6 +1,7 @@
 package part
 
 import (
+	"image/color"
 	"math"
 	"slices"
 
@@ -103,5 +104,5 @@ func (g *Glass) TouchUp(e *mobile.TouchEvent) { goneUp(e.AbsolutePosition) }
 
 // CreateRenderer is called by the toolkit.
 func (g *Glass) CreateRenderer() fyne.WidgetRenderer {
-	return widget.NewSimpleRenderer(canvas.NewRectangle(nil))
+	return widget.NewSimpleRenderer(canvas.NewRectangle(color.Transparent))
 }
