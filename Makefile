@@ -48,8 +48,9 @@ race: ## the packages in which goroutines meet, under the race detector
 test-servers: ## sync against real WebDAV servers, started on loopback; one that is missing is installed
 	@.ci/servers
 
-test-android: ## compile and vet for Android without an NDK, rehearse the package, compare what it asks for
+test-android: ## gloves on the phone's driver; compile and vet for Android, rehearse the package, compare what it asks for
 	@.ci/need window android
+	go test -tags mobile,migrated_fynedo ./app/screen -run 'EveryKeyOfEveryPage|RestingFinger|GlovesType'
 	@.ci/android/check
 	@.ci/android/rehearse
 
