@@ -2,7 +2,7 @@
 //
 // Screens are thin. What they show is the state of a model that knows no toolkit (packages take and
 // start); what they do is to call it and to show it again. Widgets stand in package part, their
-// places in arrange, pictures in sketch, colours in look, and every word comes from app/words.
+// places in arrange, pictures in app/draw/tool, colours in look, and every word comes from app/words.
 //
 // Where work stands is saved with every change, in the shelf's folder, so that the window opens again at
 // the same stop however the program ended.

@@ -67,7 +67,7 @@ func (d *picture) stripeAcross(up bool, left float64) {
 
 // Turned draws the way from one end to the other: a finder taken up and laid back the other way round.
 func Turned() draw.Page {
-	d := &picture{Laid("along.aft")}
+	d := &picture{Page: Laid("along.aft"), scale: 1}
 	d.stroke(line, 3.4, bow(point{68, 26}, point{100, -6}, point{132, 24})...)
 	d.line(132, 24, 120, 20, line, 3.4)
 	d.line(132, 24, 132, 11, line, 3.4)

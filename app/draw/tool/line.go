@@ -51,9 +51,35 @@ func frameOf(s Scene) frame {
 	return f
 }
 
-// Line draws the drive line from the side with the part of the scene's point marked and the tool
-// on it. A part off the vehicle is drawn in its place: the marking says which one it is.
+// Line draws where a point is read: the drive line from the side with the part marked and the tool on
+// it, or that drive line small and beside it the part itself with what is measured on it. A part off the
+// vehicle is marked in its place.
 func Line(s Scene) draw.Page {
+	d := newDrawing(LineWide, LineHigh)
+	d.at, d.scale = point{detailX, 10}, detailSize
+	if !d.detail(s.Point) {
+		return whole(s, true)
+	}
+	small := whole(s, false)
+	for _, m := range small.Marks {
+		for i := range m.Points {
+			m.Points[i] = draw.Point{X: overview * m.Points[i].X, Y: 42 + overview*m.Points[i].Y}
+		}
+		m.Width = math.Max(overview*m.Width, 1)
+		d.Marks = append(d.Marks, m)
+	}
+	return d.Page
+}
+
+// Where a detail stands beside the drive line, and how small that is then.
+const (
+	detailX    = 194.0
+	detailSize = 0.93
+	overview   = 0.42
+)
+
+// whole draws the drive line, with the tool on it or without.
+func whole(s Scene, withTool bool) draw.Page {
 	d := newDrawing(LineWide, LineHigh)
 	f := frameOf(s)
 	sp := spotOf(s.Point.Key, f)
@@ -70,7 +96,9 @@ func Line(s Scene) draw.Page {
 	d.gearbox(ink)
 	d.shafts(f, s.Shafts, sp.part, ink)
 	d.axle(f, ink)
-	d.tool(s.Point, sp)
+	if withTool {
+		d.tool(s.Point, sp)
+	}
 	return d.Page
 }
 

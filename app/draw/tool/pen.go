@@ -16,11 +16,17 @@ const (
 	none  = draw.Style("")
 )
 
-// picture is a page that is being drawn.
-type picture struct{ draw.Page }
+// picture is a page that is being drawn. What is drawn next is scaled and then moved by at.
+type picture struct {
+	draw.Page
+	at    point
+	scale float64
+}
 
 // newDrawing starts a picture.
-func newDrawing(wide, high float64) *picture { return &picture{draw.Page{Wide: wide, High: high}} }
+func newDrawing(wide, high float64) *picture {
+	return &picture{Page: draw.Page{Wide: wide, High: high}, scale: 1}
+}
 
 // point is a place in a picture, y down.
 type point struct{ x, y float64 }
@@ -28,21 +34,21 @@ type point struct{ x, y float64 }
 // plane fills an outline.
 func (d *picture) plane(style draw.Style, outline ...point) {
 	if style != none {
-		d.Marks = append(d.Marks, draw.Mark{Style: style, Points: places(outline), Closed: true, Solid: true})
+		d.Marks = append(d.Marks, draw.Mark{Style: style, Points: d.places(outline), Closed: true, Solid: true})
 	}
 }
 
 // stroke draws along points with round ends and corners.
 func (d *picture) stroke(style draw.Style, width float64, along ...point) {
 	if style != none && width > 0 {
-		d.Marks = append(d.Marks, draw.Mark{Style: style, Points: places(along), Width: width})
+		d.Marks = append(d.Marks, draw.Mark{Style: style, Points: d.places(along), Width: width})
 	}
 }
 
-func places(list []point) []draw.Point {
+func (d *picture) places(list []point) []draw.Point {
 	out := make([]draw.Point, len(list))
 	for i, p := range list {
-		out[i] = draw.Point{X: p.x, Y: p.y}
+		out[i] = draw.Point{X: d.at.x + d.scale*p.x, Y: d.at.y + d.scale*p.y}
 	}
 	return out
 }

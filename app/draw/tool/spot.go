@@ -40,7 +40,10 @@ var partOf = map[string]string{
 
 // spotOf finds the place of a point. A part that the picture does not show is not marked.
 func spotOf(key string, f frame) spot {
-	name, _, _ := strings.Cut(key, ".")
+	name, dimension, _ := strings.Cut(key, ".")
+	if name == "as_built" {
+		name, _ = ordered(dimension)
+	}
 	part := partOf[name]
 	down := slopeOf(f.front, f.rear)
 	mid := func(a, b [2]float64, t float64) (float64, float64) { return a[0] + t*(b[0]-a[0]), a[1] + t*(b[1]-a[1]) }
