@@ -7,11 +7,11 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"yokebook/app/draw"
+	"yokebook/app/draw/tool"
 	"yokebook/app/logbook"
 	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/part"
-	"yokebook/app/draw"
-	"yokebook/app/draw/tool"
 	"yokebook/app/screen/start"
 	"yokebook/checks"
 	"yokebook/measure"
