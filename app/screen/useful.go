@@ -92,7 +92,10 @@ func (s *Screen) usefulReason(next route.Stop) (string, bool) {
 		return s.lang.Say("useful.pending"), true
 	}
 	if r, ok := m.ReasonOf(next); ok {
-		return s.lang.Say("useful.next", s.useOf(r)), true
+		if r.Decides == 0 {
+			return s.lang.Say("useful.nearer"), true
+		}
+		return s.lang.Say("useful.next", r.Share), true
 	}
 	return "", false
 }

@@ -56,7 +56,7 @@ var enCure = table{
 	"useful.none":      "No one reading settles anything that is open.",
 	"useful.nearer":    "settles nothing alone, but others wait for it too",
 	"useful.settles":   "settles {0 percent} of what is open; {1}",
-	"useful.next":      "What settles most: {0}",
+	"useful.next":      "What settles most: {0 percent} of what is open",
 	"useful.pending":   "by the route, while it is reckoned what settles most",
 
 	"screen.finding.formula": "How it is reckoned",

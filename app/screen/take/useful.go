@@ -56,12 +56,16 @@ func (m *Model) GoUseful(r remedy.Reading) {
 	}
 }
 
-// mostUseful is the stop of the reading that settles most, where the route goes by that and it is known.
+// mostUseful is the stop of the reading that settles most with the tools at hand, where the route goes by
+// that and it is known. What takes a better tool stands in the list: it would lead here again and again.
 func (m *Model) mostUseful() (route.Stop, bool) {
 	if !m.useful.on {
 		return route.Stop{}, false
 	}
 	for _, r := range m.Useful() {
+		if r.Kind == remedy.ReadBetter {
+			continue
+		}
 		if s, ok := m.findTagged(r.Point, r.State, m.tagOf(r.Point)); ok && s.Skipped == nil {
 			return s, true
 		}
@@ -75,7 +79,7 @@ func (m *Model) ReasonOf(s route.Stop) (remedy.Reading, bool) {
 		return remedy.Reading{}, false
 	}
 	for _, r := range m.Useful() {
-		if r.Point == s.Point.Key && r.State == s.State {
+		if r.Point == s.Point.Key && r.State == s.State && r.Kind != remedy.ReadBetter {
 			return r, true
 		}
 	}
