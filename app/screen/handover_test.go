@@ -3,6 +3,9 @@ package screen
 import (
 	"bytes"
 	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -111,5 +114,38 @@ func TestTheHandoverIsOpenAgainAfterARestart(t *testing.T) {
 	d.restart()
 	if !d.has("handover.look") {
 		t.Errorf("after a restart the page says %q", d.text())
+	}
+}
+
+// Gaps and sizes of keys hold on these pages as on the others.
+func TestHandoverKeysAreLargeAndApart(t *testing.T) {
+	for _, l := range least {
+		d, _ := onHandover(t, l.size, false)
+		counterAlbum(d, func(page string) {
+			checkKeys(t, d, page, l.key, l.gap)
+			checkTexts(t, d, page)
+			if min := d.s.Content().MinSize(); min.Width > l.size.Width || min.Height > l.size.Height {
+				t.Errorf("%s needs %v on %v", page, min, l.size)
+			}
+		})
+	}
+}
+
+// TestHandoverPictures writes the pages of the handing over, as TestPictures does the others.
+func TestHandoverPictures(t *testing.T) {
+	if *pictures == "" {
+		t.Skip("no folder for pictures given: -pictures DIR")
+	}
+	for _, size := range []fyne.Size{phone, small, onSide, desktop} {
+		for _, dark := range []bool{false, true} {
+			dir := filepath.Join(*pictures, "handover", fmt.Sprintf("%.0fx%.0f-dark-%v", size.Width, size.Height, dark))
+			if err := os.MkdirAll(dir, 0o755); err != nil {
+				t.Fatal(err)
+			}
+			d, _ := onHandover(t, size, dark)
+			counterAlbum(d, func(page string) {
+				savePicture(t, d.w.Canvas().Capture(), filepath.Join(dir, page+".png"))
+			})
+		}
 	}
 }
