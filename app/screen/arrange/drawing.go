@@ -30,7 +30,7 @@ func (d *Drawing) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 		d.picture(x, y, w, top-8-y)
 		return
 	}
-	right := float32(300)
+	right := max(300, float32(len(d.Keys))*(s.Key+s.Gap)-s.Gap)
 	if s.Form == Wide {
 		right = 380
 	}
