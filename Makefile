@@ -75,10 +75,9 @@ bench: ## one table: every figure beside what it is held against, its budget, an
 	@.ci/need window test
 	@cd app/bench && YOKEBOOK_BENCH="$(or $(WHAT),all)" go test -count=1 -timeout 60m -run Table
 
-soak: ## the long form of what the store and sync must survive: kills, damage, lost power, 10,000 schedules, killed devices
-	@cd measure/store && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m
-	@cd sync && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m -run "Fire|Damaged" -v
-	@cd app/places && YOKEBOOK_SOAK=1 go test -count=1 -timeout 60m -run Killed -v
+soak: ## the long form of what must be survived: kills, damage, lost power, 10,000 schedules, each fuzz target FUZZTIME
+	@.ci/need test
+	@.ci/soak
 
 PAGES := keypad-typed result-ride findings
 picture: ## redraw the picture of README.md from the screens as they are

@@ -4,13 +4,14 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 	"testing"
 
 	"yokebook/checks"
 	"yokebook/measure"
 )
 
-// fullSize is how many readings a build has in which everything was read, some of it several times.
+// fullSize is how many readings a build has at least in which everything was read, some of it several times.
 const fullSize = 300
 
 // sane overrides the middle of the plausible range where the middle would be no vehicle.
@@ -38,7 +39,7 @@ func full(tb testing.TB) *measure.Build {
 	b.Layout.Clutch = "push"
 	for _, p := range measure.Points {
 		switch {
-		case !p.In(b.Layout):
+		case !p.In(b.Layout), strings.HasPrefix(p.Key, "as_built."): // the order is not back yet
 		case p.Moves:
 			for i, s := range standing {
 				add(tb, b, p, s.state, s.height, i+2)
@@ -98,8 +99,8 @@ func add(tb testing.TB, b *measure.Build, p measure.Point, s measure.State, heig
 // benchmark of checks that wait would be fast.
 func TestFullBuildIsFull(t *testing.T) {
 	b := full(t)
-	if len(b.Readings) != fullSize {
-		t.Errorf("%d readings, want %d", len(b.Readings), fullSize)
+	if len(b.Readings) < fullSize {
+		t.Errorf("%d readings, want %d or more", len(b.Readings), fullSize)
 	}
 	waiting := 0
 	list := checks.Run(b, nil).Findings

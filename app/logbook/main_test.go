@@ -12,10 +12,12 @@ import (
 )
 
 // The test binary starts itself again to have a process that can be killed.
-const childHome = "YOKEBOOK_LOGBOOK_CHILD"
+const childHome, childJob = "YOKEBOOK_LOGBOOK_CHILD", "YOKEBOOK_LOGBOOK_JOB"
 
 func TestMain(m *testing.M) {
-	if dir := os.Getenv(childHome); dir != "" {
+	if dir := os.Getenv(childHome); dir != "" && os.Getenv(childJob) == "keep" {
+		os.Exit(keepForEver(dir))
+	} else if dir != "" {
 		os.Exit(keepThenWait(dir))
 	}
 	os.Exit(m.Run())

@@ -2,7 +2,11 @@ package document
 
 import (
 	"errors"
+	"fmt"
+	"os"
 	"testing"
+
+	"yokebook/measure"
 )
 
 func TestCutAtEveryByteIsRefused(t *testing.T) {
@@ -37,6 +41,47 @@ func TestEveryFlippedBitOfASealedFileIsRefused(t *testing.T) {
 				t.Errorf("%s: bit %d of byte %d (%q) flipped was accepted", name, bit%8, bit/8, whole[bit/8])
 			}
 		}
+	}
+}
+
+// A build of 40 readings is cut at every byte and has every bit flipped; outside a soak some of them.
+// Nothing is taken.
+func TestDamageToABuildOfFortyReadingsIsRefused(t *testing.T) {
+	b := &measure.Build{ID: "019ab3f0-0000-7000-8000-000000000000", Title: "invented: forty", Layout: measure.NewLayout()}
+	value, err := measure.NumberValue("2.4")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for n := range 40 {
+		b.Readings = append(b.Readings, measure.Reading{ID: measure.ID(fmt.Sprintf("019ab3f1-0000-7000-8000-%012x", n)),
+			Point: "gearbox.slope", Value: value, Unit: "deg", Basis: measure.Measured, Ride: measure.Droop, Load: measure.NoLoad, Setup: 1})
+	}
+	whole, err := Write(b)
+	if err != nil {
+		t.Fatal(err)
+	}
+	step, cuts, flips, taken := 61, 0, 0, 0
+	if os.Getenv("YOKEBOOK_SOAK") != "" {
+		step = 1
+	}
+	for n := 0; n < len(whole)-1; n += step { // without the newline at its end it is whole
+		if _, _, err := Read(whole[:n]); err == nil {
+			taken++
+			t.Errorf("cut after %d bytes it was taken", n)
+		}
+		cuts++
+	}
+	for bit := 0; bit < len(whole)*8; bit += step {
+		whole[bit/8] ^= 1 << (bit % 8)
+		if _, _, err := Read(whole); err == nil {
+			taken++
+			t.Errorf("with bit %d of byte %d flipped it was taken", bit%8, bit/8)
+		}
+		whole[bit/8] ^= 1 << (bit % 8)
+		flips++
+	}
+	if step == 1 {
+		fmt.Printf("build file of 40 readings: bits flipped %d, cuts %d: silent acceptances %d\n", flips, cuts, taken)
 	}
 }
 

@@ -20,7 +20,7 @@ func TestKillLosesNothingAcknowledged(t *testing.T) {
 	random := rand.New(rand.NewPCG(seed, seed))
 	var st *Store
 	var acknowledged map[int]bool
-	first, all, rounds := 0, 0, rounds(20, 200)
+	first, all, rounds := 0, 0, rounds(20, 1000)
 	for round := range rounds {
 		if round%20 == 0 { // a build holds no more than a file may
 			st, first, acknowledged = newStore(t, sample(0)), 0, map[int]bool{}
