@@ -4,7 +4,6 @@ import (
 	"context"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
 	"yokebook/app/screen/part"
 	"yokebook/app/screen/share"
@@ -48,11 +47,11 @@ func (v *addVisit) kinds(s *Screen) page {
 // write asks a question that is answered in writing.
 func (v *addVisit) write(s *Screen) page {
 	step := string(v.model.Step())
-	entry := widget.NewEntry()
+	entry := s.entry()
 	note := s.lang.Say("add." + step + ".note")
 	switch v.model.Step() {
 	case share.AskPassword:
-		entry = widget.NewPasswordEntry()
+		entry = s.secretEntry()
 	case share.AskUser:
 		note = breakable(s.lang.Say("add.user.note", v.model.Address()))
 		entry.SetText(v.model.User())

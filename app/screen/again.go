@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
 	"yokebook/app/logbook"
 	"yokebook/app/screen/part"
@@ -26,7 +25,7 @@ func (v *again) page(s *Screen) page {
 	if v.from.ID == "" {
 		return v.which(s)
 	}
-	entry := widget.NewEntry()
+	entry := s.entry()
 	entry.SetText(v.title)
 	entry.OnChanged = func(text string) { v.title = text }
 	start := s.does(func() {

@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"fyne.io/fyne/v2/widget"
-
 	"yokebook/app/draw"
 	"yokebook/app/draw/tool"
 	"yokebook/app/screen/part"
@@ -65,7 +63,7 @@ func (s *Screen) moreAnswer() *answer {
 func (s *Screen) write() page {
 	m := s.take
 	p := m.Stop().Point
-	entry := widget.NewEntry()
+	entry := s.entry()
 	entry.SetPlaceHolder(s.lang.Say("screen.write.example", p.Example()))
 	entry.SetText(m.Written())
 	entry.OnChanged = func(text string) {
@@ -177,7 +175,7 @@ func (s *Screen) skips() page {
 
 // skipNote asks in writing why the stop is left out.
 func (s *Screen) skipNote() page {
-	entry := widget.NewEntry()
+	entry := s.entry()
 	entry.SetPlaceHolder(s.lang.Say("screen.skips.hint"))
 	skip := s.does(func() { s.take.Skip(strings.TrimSpace(entry.Text)) })
 	entry.OnSubmitted = func(string) { skip() }

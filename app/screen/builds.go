@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"yokebook/app/draw"
 	"yokebook/app/draw/tool"
@@ -160,7 +159,7 @@ func (s *Screen) newBuild() page {
 
 // askTitle is the one page of a new build where one writes.
 func (s *Screen) askTitle() page {
-	entry := widget.NewEntry()
+	entry := s.entry()
 	entry.SetText(s.fresh.Title())
 	entry.SetPlaceHolder(s.lang.Say("screen.new.hint"))
 	entry.OnChanged = func(text string) {

@@ -239,7 +239,7 @@ func (d *desk) write(text string) *desk {
 	d.t.Helper()
 	found := false
 	walk(d.s.Content(), fyne.NewPos(0, 0), func(o fyne.CanvasObject, _ fyne.Position) {
-		if e, ok := o.(*widget.Entry); ok {
+		if e, ok := o.(*part.Entry); ok {
 			e.SetText(text)
 			found = true
 		}

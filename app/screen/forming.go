@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/kit"
@@ -58,7 +57,7 @@ func (v *forming) units(s *Screen) page {
 }
 
 func (v *forming) call(s *Screen) page {
-	entry := widget.NewEntry()
+	entry := s.entry()
 	entry.SetPlaceHolder(s.lang.Say("tools.name.hint"))
 	if v.name == "" {
 		v.name = v.form.Instrument().Name

@@ -12,7 +12,6 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/mobile"
 	"fyne.io/fyne/v2/test"
-	"fyne.io/fyne/v2/widget"
 
 	"yokebook/app/screen/part"
 	"yokebook/measure"
@@ -313,7 +312,7 @@ func TestOpenedAgainWhileWriting(t *testing.T) {
 	d.restart()
 	found := ""
 	walk(d.s.Content(), fyne.NewPos(0, 0), func(o fyne.CanvasObject, _ fyne.Position) {
-		if e, ok := o.(*widget.Entry); ok {
+		if e, ok := o.(*part.Entry); ok {
 			found = e.Text
 		}
 	})

@@ -67,3 +67,9 @@ func (v leavingVisit) page(s *Screen) page {
 		enter: stay,
 	})
 }
+
+// entry is a field to write into, out of which the back key of a phone leads as from everywhere.
+func (s *Screen) entry() *part.Entry { return part.NewEntry(false, s.leaveBy) }
+
+// secretEntry is an entry whose text is hidden.
+func (s *Screen) secretEntry() *part.Entry { return part.NewEntry(true, s.leaveBy) }

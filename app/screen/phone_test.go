@@ -31,9 +31,15 @@ func inPocket(t *testing.T) (*desk, *pocket) {
 	return d, p
 }
 
-// pressBack is the back key of a phone.
+// pressBack is the back key of a phone. As its driver does, it goes to what has the keyboard, if
+// anything has.
 func (d *desk) pressBack() *desk {
-	d.w.Canvas().OnTypedKey()(&fyne.KeyEvent{Name: mobile.KeyBack})
+	back := &fyne.KeyEvent{Name: mobile.KeyBack}
+	if f := d.w.Canvas().Focused(); f != nil {
+		f.TypedKey(back)
+	} else {
+		d.w.Canvas().OnTypedKey()(back)
+	}
 	return d
 }
 

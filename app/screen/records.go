@@ -6,7 +6,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/part"
@@ -241,7 +240,7 @@ func (s *Screen) reasons() page {
 // reason asks for the reason in writing.
 func (s *Screen) reason() page {
 	m := s.take
-	entry := widget.NewEntry()
+	entry := s.entry()
 	entry.SetPlaceHolder(s.lang.Say("screen.reasons.hint"))
 	strike := s.does(func() { m.StrikeOpened(strings.TrimSpace(entry.Text)) })
 	entry.OnSubmitted = func(string) { strike() }

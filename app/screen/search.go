@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"yokebook/app/screen/arrange"
 	"yokebook/app/screen/part"
@@ -27,7 +26,7 @@ func (v *searching) page(s *Screen) page {
 	s.racks.Find(v.query)
 	rows := s.buildRows()
 	none := part.NewText("", part.Held, 20, part.Quiet).AtTop()
-	entry := widget.NewEntry()
+	entry := s.entry()
 	entry.SetPlaceHolder(s.lang.Say("builds.search.hint"))
 	entry.SetText(v.query)
 	entry.OnChanged = func(text string) {
