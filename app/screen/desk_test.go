@@ -33,6 +33,7 @@ type desk struct {
 	shelf *logbook.Shelf
 	s     *Screen
 	w     fyne.Window
+	lang  *words.Language
 }
 
 // openDesk opens the window of a size on an empty folder of builds.
@@ -44,13 +45,19 @@ func openDesk(t *testing.T, size fyne.Size, dark bool) *desk {
 // openDeskOn opens the window on a folder of builds.
 func openDeskOn(t *testing.T, dir string, size fyne.Size, dark bool) *desk {
 	t.Helper()
+	return openDeskIn(t, words.English, dir, size, dark)
+}
+
+// openDeskIn opens the window in a language.
+func openDeskIn(t *testing.T, lang *words.Language, dir string, size fyne.Size, dark bool) *desk {
+	t.Helper()
 	test.NewTempApp(t)
 	test.ApplyTheme(t, look.Held(dark))
 	shelf, err := logbook.OpenShelf(dir, sources())
 	if err != nil {
 		t.Fatal(err)
 	}
-	d := &desk{t: t, dir: dir, shelf: shelf, s: New(OnShelf(shelf), words.English)}
+	d := &desk{t: t, dir: dir, shelf: shelf, s: New(OnShelf(shelf), lang), lang: lang}
 	d.w = test.NewTempWindow(t, d.s.Content())
 	d.w.SetPadded(false)
 	d.w.Resize(size)
@@ -72,10 +79,18 @@ func (d *desk) restart() *desk {
 	if err := d.s.Close(); err != nil {
 		d.t.Fatal(err)
 	}
-	d.s = New(OnShelf(d.shelf), words.English)
+	d.s = New(OnShelf(d.shelf), d.tongue())
 	d.w.SetContent(d.s.Content())
 	d.s.Listen(d.w.Canvas())
 	return d
+}
+
+// tongue is the language of the window.
+func (d *desk) tongue() *words.Language {
+	if d.lang == nil {
+		return words.English
+	}
+	return d.lang
 }
 
 // sources are a clock that ticks by itself and ids that count up, so that a walk repeats.
@@ -189,9 +204,30 @@ func (d *desk) has(name string) bool {
 func (d *desk) tap(names ...string) *desk {
 	d.t.Helper()
 	for _, name := range names {
+		d.turnTo(name)
 		test.TapCanvas(d.w.Canvas(), d.find(name).centre())
 	}
 	return d
+}
+
+// turnTo turns a list over until a key is shown.
+func (d *desk) turnTo(name string) {
+	for !d.any(name) && d.has("up") {
+		test.TapCanvas(d.w.Canvas(), d.find("up").centre())
+	}
+	for !d.any(name) && d.has("down") {
+		test.TapCanvas(d.w.Canvas(), d.find("down").centre())
+	}
+}
+
+// any is has for a name that may be cut short by a star.
+func (d *desk) any(name string) bool {
+	for _, s := range d.spots() {
+		if s.name == name || strings.HasSuffix(name, "*") && strings.HasPrefix(s.name, strings.TrimSuffix(name, "*")) {
+			return true
+		}
+	}
+	return false
 }
 
 // read types a number on the keypad and keeps it; side is "yes", "no" or "" for a value without one.
@@ -205,11 +241,14 @@ func (d *desk) read(number, side string) *desk {
 		}
 		d.tap(name)
 	}
-	if side != "" && d.has("keep."+side) {
+	switch {
+	case side != "" && d.has("keep."+side):
 		d.tap("keep." + side)
 		side = ""
-	} else {
+	case d.has("keep"):
 		d.tap("keep")
+	default: // a zero has no side
+		d.tap("keep.yes")
 	}
 	if d.has("laid.along.fore") {
 		d.tap("laid.along.fore")

@@ -60,7 +60,7 @@ func TestEveryPointFits(t *testing.T) {
 				checkKeys(t, d, p.Key, l.key, l.gap)
 				checkTexts(t, d, p.Key)
 				if p.Sense != measure.Unsigned {
-					d.tap("key.8", "key.8", "keep")
+					d.tap("key.8", "key.8").press(fyne.KeyReturn)
 					checkTexts(t, d, p.Key+" side")
 				}
 			}

@@ -6,8 +6,8 @@ import (
 	"unicode/utf8"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
+	"yokebook/app/screen/part"
 	"yokebook/checks"
 	"yokebook/measure"
 	"yokebook/measure/route"
@@ -191,7 +191,7 @@ func TestANewBuildSurvivesAKill(t *testing.T) {
 	d.restart()
 	written := ""
 	walk(d.s.Content(), fyne.NewPos(0, 0), func(o fyne.CanvasObject, _ fyne.Position) {
-		if e, ok := o.(*widget.Entry); ok {
+		if e, ok := o.(*part.Entry); ok {
 			written = e.Text
 		}
 	})

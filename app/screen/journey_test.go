@@ -86,14 +86,15 @@ func rowDetail(k *part.Key) string {
 	return lines[len(lines)-1]
 }
 
-// A reading takes its digits and two taps: keep and the side. The first of a setup takes one more,
+// A reading takes its digits and two taps: keep, with its side where it has one, and next. The first
+// of a setup takes one more,
 // for how the finder lies.
 func TestTapsPerReading(t *testing.T) {
 	d := openDesk(t, phone, false)
 	d.newBuild("Invented estate")
 	d.goTo("gearbox.slope.droop/none").tap("bring.done", "caution.ok")
-	d.tap("key.2", "key.decimal", "key.4", "keep", "laid.along.fore", "side.yes").sees("KEPT 2.4°")
-	d.tap("next", "key.1", "key.7", "keep", "side.yes").sees("KEPT 17°")
+	d.tap("key.2", "key.decimal", "key.4", "keep.yes", "laid.along.fore").sees("KEPT 2.4°")
+	d.tap("next", "key.1", "key.7", "keep.yes").sees("KEPT 17°")
 	if got := d.s.take.Kept().Reading; got.Way != 1 || got.Lay != "along" {
 		t.Errorf("kept with way %d, lay %q", got.Way, got.Lay)
 	}
@@ -122,7 +123,7 @@ func TestTheFinderIsTwoTapsAway(t *testing.T) {
 	d.newBuild("Invented estate")
 	d.goTo("gearbox.slope.droop/none").tap("bring.done", "caution.ok").sees("FINDER ?")
 	d.tap("stand.laid", "laid.along.aft").sees("FINDER")
-	d.tap("key.2", "keep", "side.yes").sees("KEPT 2°")
+	d.tap("key.2", "keep.yes").sees("KEPT 2°")
 	if got := d.s.take.Kept().Reading; got.Way != 2 {
 		t.Errorf("way %d", got.Way)
 	}
@@ -137,8 +138,9 @@ func TestTheFinderIsTwoTapsAway(t *testing.T) {
 func TestTheFinderBecomesKnown(t *testing.T) {
 	d := openDesk(t, phone, false)
 	d.newBuild("Invented estate")
-	d.goTo("gearbox.slope.droop/none").tap("bring.done", "caution.ok", "more").sees("Read with: not said")
-	d.tap("more.tool", "tool.none", "more.tool", "tool.new").sees("Read with: angle finder").tap("back").read("2", "yes").sees("KEPT 2°")
+	d.goTo("gearbox.slope.droop/none").tap("bring.done", "caution.ok", "more").turnTo("more.tool")
+	d.sees("Read with: not said").tap("more.tool", "tool.none", "more.tool", "tool.new").turnTo("more.tool")
+	d.sees("Read with: angle finder").tap("back").read("2", "yes").sees("KEPT 2°")
 	if got := d.s.take.Kept().Reading.Instrument; got != "finder" {
 		t.Errorf("read with %q", got)
 	}
@@ -298,7 +300,7 @@ func TestOpenedAgain(t *testing.T) {
 	d.restart().sees("Gear highest ratio", "0.").tap("key.8", "more", "more.builds")
 	d.restart().sees("Builds on this device", "Invented estate", "1 readings").tap("build.*").sees("Gear highest ratio", "0.8")
 	d.goTo("gearbox.slope.ride/kerb").tap("bring.done", "caution.ok", "stand.laid", "laid.rear.down", "key.8", "key.7")
-	d.restart().sees("Gearbox slope", "87°", "on wheels").tap("keep", "side.yes").sees("KEPT 87°")
+	d.restart().sees("Gearbox slope", "87°", "on wheels").tap("keep.yes").sees("KEPT 87°")
 	if got := d.s.take.Kept().Reading; got.Way != 1 || got.Lay != "face" {
 		t.Errorf("kept with way %d, lay %q", got.Way, got.Lay)
 	}
@@ -466,7 +468,7 @@ func (d *desk) types(text string) *desk {
 func TestNoFocusAndNothingScrollsUnderKeys(t *testing.T) {
 	d := openDesk(t, phone, false)
 	album(d, func(page string) {
-		writes := page == "new-title" || page == "write" || page == "reason"
+		writes := page == "new-title" || page == "write" || page == "reason" || page == "skip-note"
 		if focused := d.w.Canvas().Focused(); (focused != nil) != writes {
 			t.Errorf("%s: focused is %T", page, focused)
 		}

@@ -32,7 +32,7 @@ func (s *Screen) keypad() page {
 		Keep:    s.keepKeys(keep),
 		Hint:    part.NewText(s.lang.Place(stop.Point), 14, 20, part.Quiet),
 	}
-	name := sentence(s.lang.Point(stop.Point.Key))
+	name := s.stopName(stop)
 	asked := s.lang.Question(stop.Point)
 	if m.Page() == take.Height {
 		name, asked = s.lang.Say("screen.height.name"), s.lang.Say("screen.type_height")
@@ -56,7 +56,7 @@ func (s *Screen) keypad() page {
 	lay.Question = words
 	number := part.NewText("", 22, 52, part.Plain).Bold()
 	number.Align = fyne.TextAlignTrailing
-	lay.Display = part.NewField(part.NewEndsFace(s.stopWords(name), number, 0.52))
+	lay.Display = part.NewField(part.NewEndsFace(s.stopWords(name), number, numberShare(name)))
 	for d := range lay.Digits {
 		lay.Digits[d] = s.typeKey("key."+strconv.Itoa(d), strconv.Itoa(d), func() { m.Digit(d) })
 	}
@@ -98,8 +98,8 @@ func (s *Screen) keepKeys(keep func()) []fyne.CanvasObject {
 		positive bool
 	}{{"yes", true}, {"no", false}} {
 		picture := part.NewPicture(func() draw.Page { return tool.Side(sense, side.positive) }, "")
-		words := part.NewText(s.lang.Say("screen.keep.side", s.lang.Say("screen.side."+string(sense)+"."+side.name)), part.Held, 20, part.Plain)
-		keys = append(keys, part.NewKey("keep."+side.name, part.Siding, part.NewPictureFace(picture, words.Bold().Centred()),
+		words := part.NewText(s.lang.Say("screen.side."+string(sense)+"."+side.name), part.Held, 20, part.Plain)
+		keys = append(keys, part.NewKey("keep."+side.name, part.Siding, part.NewSideFace(picture, words.Bold().Centred()),
 			s.does(func() { m.KeepSide(side.positive) })))
 	}
 	return keys
@@ -138,6 +138,14 @@ func (s *Screen) shown() string {
 	return text + " " + unit
 }
 
+// numberShare is how much of the display's width the number gets: less beside a long name.
+func numberShare(name string) float32 {
+	if utf8.RuneCountInString(name) > 34 {
+		return 0.42
+	}
+	return 0.52
+}
+
 // longName is the longest name that leaves room for a second line below it.
 const longName = 22
 
@@ -155,7 +163,7 @@ func (s *Screen) stopWords(name string) fyne.CanvasObject {
 	case at > 0:
 		below = s.lang.Say("screen.place", at, of)
 	}
-	heading := part.NewText(name, 13, 18, part.Plain).Bold()
+	heading := part.NewText(name, 11, 18, part.Plain).Bold()
 	if utf8.RuneCountInString(name) > longName {
 		return heading
 	}
@@ -172,6 +180,18 @@ func (halves) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	o[0].Resize(fyne.NewSize(size.Width, upper))
 	o[1].Move(fyne.NewPos(0, upper))
 	o[1].Resize(fyne.NewSize(size.Width, size.Height-upper))
+}
+
+// evenly puts one thing over another of the same height.
+type evenly struct{}
+
+func (evenly) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) }
+
+func (evenly) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	for i, child := range o {
+		child.Move(fyne.NewPos(0, float32(i)*size.Height/2))
+		child.Resize(fyne.NewSize(size.Width, size.Height/2))
+	}
 }
 
 // linePicture shows where the tool goes at the stop.

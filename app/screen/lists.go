@@ -22,17 +22,28 @@ func (s *Screen) route() page {
 		return s.usefulRoute()
 	}
 	turn := s.does(m.TurnUse)
-	stops := m.Stops()
-	rows := part.NewRows(len(stops), s.sizes, func(i int) fyne.CanvasObject { return s.stopRow(stops[i]) })
-	rows.Least = twoLines
-	if at, _ := m.Place(); at > 0 {
-		rows.Reach(at - 1)
+	lines := m.Route()
+	rows := part.NewRows(len(lines), s.sizes, func(i int) fyne.CanvasObject {
+		if g := lines[i].Group; g != "" {
+			return part.NewText(sentence(s.lang.Group(g)), part.Held, 18, part.Quiet).Bold()
+		}
+		return s.stopRow(lines[i].Stop)
+	})
+	rows.Least, rows.Head = twoLines, func(i int) bool { return lines[i].Group != "" }
+	for i, l := range lines {
+		if here := m.Stop(); l.Group == "" && sameStop(l.Stop, here) {
+			rows.Reach(i)
+		}
 	}
 	return page{object: s.listUnder(s.orderKey(turn), true, rows, s.backKey()), answers: []func(){turn}}
 }
 
+func sameStop(a, b route.Stop) bool {
+	return a.Point.Key == b.Point.Key && a.State == b.State && a.Tag == b.Tag
+}
+
 // twoLines is how high a row is at least that may take two lines of title and two of what it says.
-const twoLines = 100
+const twoLines = 106
 
 func (s *Screen) backKey() fyne.CanvasObject {
 	return part.NewWordKey("back", part.Standing, s.lang.Say("screen.back"), func() { s.goBack() })
@@ -51,11 +62,14 @@ func (s *Screen) stopRow(stop route.Stop) fyne.CanvasObject {
 		verdict, said = checks.Unsaid, s.lang.Say("screen.route.option")
 	}
 	face := part.NewRowFace(part.NewMark(verdict),
-		part.NewText(sentence(s.lang.Point(stop.Point.Key)), part.Held, 22, part.Plain).Bold(),
+		part.NewText(s.stopName(stop), part.Held, 22, part.Plain).Bold(),
 		part.NewText(s.lang.State(stop.State)+" · "+said, part.Held, 17, part.Quiet))
 	name := fmt.Sprintf("stop.%s.%s", stop.Point.Key, stop.State)
+	if stop.Tag != "" {
+		name += "." + stop.Tag
+	}
 	kind := part.Row
-	if here := s.take.Stop(); here.Point.Key == stop.Point.Key && here.State == stop.State {
+	if sameStop(s.take.Stop(), stop) {
 		kind = part.Standing
 	}
 	return part.NewKey(name, kind, face, s.does(func() { s.take.Go(stop) }))
@@ -89,9 +103,18 @@ func (s *Screen) filterKey(turn func()) fyne.CanvasObject {
 	m := s.take
 	mark := m.Filter()
 	face := part.NewRowFace(part.NewMark(mark),
-		part.NewText(s.lang.Say("screen.filter."+filterWord(mark), s.counts()), part.Held, 20, part.Plain).Bold(),
+		part.NewText(s.filterTitle(mark), part.Held, 20, part.Plain).Bold(),
 		part.NewText(s.lang.Say("screen.filter.tap."+filterWord(m.NextFilter())), part.Held, 17, part.Plain))
 	return part.NewKey("filter", part.Standing, face, turn)
+}
+
+func (s *Screen) filterTitle(only checks.Verdict) string {
+	if only == checks.Unsaid {
+		return s.lang.Say("screen.filter.all", s.counts())
+	}
+	all := s.take.Findings()
+	_, n := logbook.Worst(all)
+	return s.lang.Say("screen.filter."+string(only), n[only], len(all))
 }
 
 func filterWord(v checks.Verdict) string {

@@ -7,10 +7,11 @@ import (
 	"image/png"
 	"os"
 	"path/filepath"
-	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
+
+	"yokebook/app/screen/take"
 )
 
 var pictures = flag.String("pictures", "", "write a picture of every page to this folder")
@@ -42,7 +43,7 @@ func album(d *desk, shot func(name string)) {
 	shot("keypad-empty")
 	d.tap("key.1", "key.decimal", "key.2")
 	shot("keypad-typed")
-	d.tap("keep")
+	d.press(fyne.KeyReturn)
 	shot("laying")
 	d.tap("laid.along.fore")
 	shot("side-front-high")
@@ -107,6 +108,9 @@ func album(d *desk, shot func(name string)) {
 	d.tap("next")
 	d.goTo("shaft.length.ride/kerb").tap("more", "more.records")
 	shot("records")
+	d.tap("records.order")
+	shot("records-by-point")
+	d.tap("records.order")
 	d.tap(d.nth("record.", 0))
 	shot("record-struck")
 	d.tap("back").tap(d.nth("record.", 1))
@@ -124,11 +128,13 @@ func album(d *desk, shot func(name string)) {
 	d.tap("back", "more.route")
 	shot("route")
 	d.tap("back", "more.findings")
-	for !strings.Contains(d.text(), "Not begun: ") {
-		d.tap("down")
+	for d.turn("down") {
 	}
 	shot("findings-last")
+	d.tap("filter")
+	shot("findings-out")
 	d.tap("back", "back")
+	groupAlbum(d, shot)
 	d.goTo("tyre.code.bench")
 	shot("write")
 	d.tap("more", "more.builds")
@@ -138,6 +144,63 @@ func album(d *desk, shot func(name string)) {
 	shot("builds-damaged")
 	d.tap("build.*")
 	shot("told")
+	d.tap("told.ok")
+	endAlbum(d, shot)
+	d.tap("more.builds")
+	cureAlbum(d, shot)
+}
+
+// groupAlbum visits the pages of what is measured beyond the shaft line.
+func groupAlbum(d *desk, shot func(name string)) {
+	d.tap("more", "more.groups")
+	shot("groups")
+	d.tap("group.mass and mounts")
+	shot("group")
+	d.tap("group.enter")
+	shot("caution-lift")
+	d.tap("caution.ok").read("412", "")
+	shot("result-group")
+	d.tap("next", "more", "more.groups", "group.mass and mounts")
+	shot("group-begun")
+	d.tap("back", "group.clearance", "group.enter")
+	for d.has("bring.done") || d.has("caution.ok") {
+		if d.has("bring.done") {
+			d.tap("bring.done")
+		} else {
+			d.tap("caution.ok")
+		}
+	}
+	shot("keypad-obstacle")
+	d.read("75", "").tap("next", "more", "more.groups", "group.clearance", "group.enter")
+	shot("obstacles")
+	d.tap("obstacle.new", "more", "more.route")
+	shot("route-group")
+	d.tap("back", "back")
+	d.goTo("shaft.length.ride/kerb")
+	for d.has("bring.done") || d.has("caution.ok") {
+		if d.has("bring.done") {
+			d.tap("bring.done")
+		} else {
+			d.tap("caution.ok")
+		}
+	}
+	d.tap("more", "more.skip", "skip.other")
+	shot("skip-note")
+	d.tap("back", "back", "back")
+}
+
+// endAlbum leaves out every stop and visits the pages at the end of the route.
+func endAlbum(d *desk, shot func(name string)) {
+	for _, g := range d.s.take.Groups() {
+		d.s.take.LeaveGroup(g.Group)
+	}
+	for n := 0; d.s.take.Page() != take.Run && n < 200; n++ {
+		d.s.take.Skip("later")
+	}
+	d.s.show()
+	shot("before-the-run")
+	d.tap("run.ok")
+	shot("done")
 }
 
 // TestPictures lays every page out in every size and theme. With -pictures DIR it writes them there

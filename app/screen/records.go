@@ -78,7 +78,7 @@ func (s *Screen) rowFacts(r take.Record) []string {
 		facts = append([]string{at}, facts...)
 	}
 	if r.Standing != measure.Current {
-		return append([]string{s.standingWords(r)}, facts...)
+		return append([]string{s.standingWords(r)}, facts[:len(facts)-1]...)
 	}
 	if r.Reading.Ride != measure.Bench {
 		facts = append(facts, s.lang.Say("screen.record.setup", r.Reading.Setup))

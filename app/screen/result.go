@@ -91,7 +91,7 @@ func (s *Screen) nextKey(tap func()) fyne.CanvasObject {
 	if next, more := m.Wanted(m.Kept().Change); more {
 		title, reason = s.lang.Say("screen.next", s.lang.Point(next.Point.Key)), s.reasonFor(next)
 	}
-	face := container.New(halves{}, part.NewText(title, part.Held, 28, part.OnIt).Bold(), part.NewText(reason, part.Held, 18, part.OnIt))
+	face := container.New(evenly{}, part.NewText(title, part.Held, 28, part.OnIt).Bold(), part.NewText(reason, part.Held, 18, part.OnIt))
 	return part.NewKey("next", part.Main, face, tap)
 }
 

@@ -53,11 +53,14 @@ func (p *pair) read(number, side string) *pair {
 	for _, r := range number {
 		p.tap(map[bool]string{true: "key.decimal", false: "key." + string(r)}[r == '.'])
 	}
-	if side != "" && p.has("keep."+side) {
+	switch {
+	case side != "" && p.has("keep."+side):
 		p.tap("keep." + side)
 		side = ""
-	} else {
+	case p.has("keep"):
 		p.tap("keep")
+	default: // a zero has no side
+		p.tap("keep.yes")
 	}
 	if p.has("laid.along.fore") {
 		p.tap("laid.along.fore")

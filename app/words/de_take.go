@@ -2,14 +2,14 @@ package words
 
 // deTake: the lists of findings, readings and stops, and what can be measured beyond the shaft line.
 var deTake = table{
-	"screen.untouched":          "Nicht begonnen, davon ist nichts gemessen: {0}",
+	"screen.untouched":          "Nicht begonnen: {0}, davon ist nichts gemessen",
 	"screen.found.head":         "{0}: {1}",
 	"screen.found.later":        "{0}, nicht begonnen: {1}",
 	"screen.filter.all":         "Alle: {0}",
-	"screen.filter.out":         "Nur was AUSSERHALB ist. Alle: {0}",
-	"screen.filter.unsure":      "Nur was UNSICHER ist. Alle: {0}",
-	"screen.filter.waiting":     "Nur was WARTET. Alle: {0}",
-	"screen.filter.clear":       "Nur was KLAR ist. Alle: {0}",
+	"screen.filter.out":         "Nur was AUSSERHALB ist: {0} von {1}",
+	"screen.filter.unsure":      "Nur was UNSICHER ist: {0} von {1}",
+	"screen.filter.waiting":     "Nur was WARTET: {0} von {1}",
+	"screen.filter.clear":       "Nur was KLAR ist: {0} von {1}",
 	"screen.filter.tap.all":     "Tippen: alle zeigen",
 	"screen.filter.tap.out":     "Tippen: nur was außerhalb ist",
 	"screen.filter.tap.unsure":  "Tippen: nur was unsicher ist",

@@ -64,7 +64,7 @@ var enScreen = table{
 	"screen.more":            "More",
 	"screen.yes":             "Yes",
 	"screen.no":              "No",
-	"screen.type_first":      "Read the tool and type what it shows; then KEEP.",
+	"screen.type_first":      "Read the tool and type what it shows first.",
 	"screen.type_height":     "Hub centre to arch edge, in mm? KEEP without a number: not read.",
 	"screen.height.name":     "height",
 	"screen.write":           "Write it as it stands on the part",

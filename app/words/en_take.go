@@ -2,14 +2,14 @@ package words
 
 // enTake: the lists of findings, readings and stops, and what can be measured beyond the shaft line.
 var enTake = table{
-	"screen.untouched":          "Not begun, nothing of these was read yet: {0}",
+	"screen.untouched":          "Not begun: {0}, nothing of these was read yet",
 	"screen.found.head":         "{0}: {1}",
 	"screen.found.later":        "{0}, not begun: {1}",
 	"screen.filter.all":         "All: {0}",
-	"screen.filter.out":         "Only what is OUT. All: {0}",
-	"screen.filter.unsure":      "Only what is UNSURE. All: {0}",
-	"screen.filter.waiting":     "Only what is WAITING. All: {0}",
-	"screen.filter.clear":       "Only what is CLEAR. All: {0}",
+	"screen.filter.out":         "Only what is OUT: {0} of {1}",
+	"screen.filter.unsure":      "Only what is UNSURE: {0} of {1}",
+	"screen.filter.waiting":     "Only what is WAITING: {0} of {1}",
+	"screen.filter.clear":       "Only what is CLEAR: {0} of {1}",
 	"screen.filter.tap.all":     "Tap: show all",
 	"screen.filter.tap.out":     "Tap: only what is out",
 	"screen.filter.tap.unsure":  "Tap: only what is unsure",
@@ -32,7 +32,7 @@ var enTake = table{
 	"subject.obstacle": "obstacle {0}",
 
 	"screen.more.groups":      "What else can be measured",
-	"screen.more.leave":       "Leave this group: {0}",
+	"screen.more.leave":         "Leave this group: {0}",
 	"screen.more.told":        "How the file was read back",
 	"screen.groups":           "What else can be measured",
 	"screen.groups.row":       "{0} of {1} read or left out · findings that wait for it: {2}",
@@ -67,7 +67,5 @@ var enTake = table{
 	"screen.records.tap.point": "Tap: put them together by what was read",
 	"screen.records.tap.time":  "Tap: newest first",
 	"screen.records.head":      "{0}: {1}",
-	"screen.record.by_this":    "this device",
 	"screen.record.by_other":   "device {0}",
-	"screen.keep.side":         "KEEP: {0}",
 }

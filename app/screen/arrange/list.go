@@ -99,7 +99,7 @@ func acrossCells(place fyne.Size, s Sizes, n, cols int, w, high float32) []Cell 
 
 // columns says how many columns of a list fit a width.
 func columns(width float32, s Sizes) int {
-	least := float32(300)
+	least := float32(330)
 	if s.Form == Upright {
 		least = 400
 	}

@@ -23,17 +23,17 @@ func (r *Result) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	s := For(page)
 	x, y, w, h := s.Margin, s.Margin, page.Width-2*s.Margin, page.Height-2*s.Margin
 	const head = 30
-	strike := s.Key + 5
+	strike, kept := s.Key+5, max(s.Key, 98)
 	if s.Form == Upright {
-		place(r.Kept, x, y, w-strike-s.Gap, s.Key)
-		place(r.Strike, x+w-strike, y, strike, s.Key)
-		next := clamp(h*0.14, s.Key, 140)
+		place(r.Kept, x, y, w-strike-s.Gap, kept)
+		place(r.Strike, x+w-strike, y, strike, kept)
+		next := clamp(h*0.14, max(s.Key, 104), 140)
 		foot := y + h - next
 		place(r.Next, x, foot, w, next)
 		foot -= s.Gap + s.Key
 		place(r.Again, x, foot, (w-s.Gap)/2, s.Key)
 		place(r.All, x+(w+s.Gap)/2, foot, (w-s.Gap)/2, s.Key)
-		y += s.Key + 8
+		y += kept + 8
 		y += r.strip(x, y, w)
 		place(r.Head, x, y, w, head)
 		y += head + 4
@@ -45,9 +45,9 @@ func (r *Result) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 		x, y, w, h = 2*x, 2*y, w-2*x, h-2*y
 	}
 	left := w - side - s.Gap
-	place(r.Kept, x, y, left-strike-s.Gap, s.Key)
-	place(r.Strike, x+left-strike, y, strike, s.Key)
-	top := y + s.Key + 6
+	place(r.Kept, x, y, left-strike-s.Gap, kept)
+	place(r.Strike, x+left-strike, y, strike, kept)
+	top := y + kept + 6
 	top += r.strip(x, top, left)
 	place(r.Head, x, top, left, head)
 	top += head + 4
@@ -61,7 +61,7 @@ func (r *Result) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 
 // strip places the repeats and returns how much room they take.
 func (r *Result) strip(x, y, w float32) float32 {
-	const high, gap = 40, 6
+	const high, gap = 46, 6
 	if r.Strip == nil {
 		return 0
 	}

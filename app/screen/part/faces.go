@@ -28,6 +28,27 @@ func (pictureFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	put(o[1], 0, size.Height-words, size.Width, words)
 }
 
+// NewSideFace is the face of a key that keeps with a side: two lines of words, and the picture above
+// them where that leaves room for it.
+func NewSideFace(picture *Picture, words *Text) fyne.CanvasObject {
+	return container.New(sideFace{}, picture, words)
+}
+
+type sideFace struct{}
+
+func (sideFace) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) }
+
+func (sideFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	words := max(42, size.Height*0.4)
+	if size.Height-words < 24 {
+		put(o[0], 0, 0, 0, 0)
+		put(o[1], 0, 0, size.Width, size.Height)
+		return
+	}
+	put(o[0], 0, 0, size.Width, size.Height-words)
+	put(o[1], 0, size.Height-words, size.Width, words)
+}
+
 // NewRowFace is the face of a row in a list: a mark, what it is, and what is to say about it.
 func NewRowFace(mark fyne.CanvasObject, title, detail *Text) fyne.CanvasObject {
 	return container.New(rowFace{}, mark, title, detail)

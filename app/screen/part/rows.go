@@ -21,13 +21,13 @@ type Rows struct {
 
 	cells  []arrange.Cell // known once laid out
 	page   int
-	want   int // row to be shown at the next layout; -1: none
+	anchor int // a row that stays in sight when the place gets another size
 	sizeOf func() arrange.Sizes
 }
 
 // NewRows returns the rows of a list. sizes tells the least size of a row for the page.
 func NewRows(count int, sizes func() arrange.Sizes, make func(i int) fyne.CanvasObject) *Rows {
-	r := &Rows{Count: count, Make: make, sizeOf: sizes, want: -1}
+	r := &Rows{Count: count, Make: make, sizeOf: sizes}
 	r.ExtendBaseWidget(r)
 	return r
 }
@@ -35,6 +35,7 @@ func NewRows(count int, sizes func() arrange.Sizes, make func(i int) fyne.Canvas
 // Turn turns so many pages on, or back.
 func (r *Rows) Turn(pages int) {
 	r.page = max(0, min(r.page+pages, r.lastPage()))
+	r.anchor = r.First()
 	r.Refresh()
 }
 
@@ -46,7 +47,7 @@ func (r *Rows) lastPage() int {
 }
 
 // Reach turns to the page that has row i.
-func (r *Rows) Reach(i int) { r.want = max(0, i) }
+func (r *Rows) Reach(i int) { r.anchor = max(0, i) }
 
 // First is the first row shown.
 func (r *Rows) First() int {
@@ -88,20 +89,17 @@ func (r *rowsRenderer) Refresh() {
 	canvas.Refresh(r.r)
 }
 
-// Layout makes the rows that fit. In a place of another size the first row stays in sight.
+// Layout makes the rows that fit.
 func (r *rowsRenderer) Layout(size fyne.Size) {
 	if size.Width < 2 || size.Height < 2 {
 		return
 	}
 	rows := r.r
-	if rows.want < 0 && size != r.size && rows.page > 0 {
-		rows.want = rows.First()
-	}
 	rows.cells = arrange.Cells(size, rows.sizeOf(), rows.Count, rows.Least, rows.Head)
-	if rows.want >= 0 && rows.want < len(rows.cells) {
-		rows.page = rows.cells[rows.want].Page
+	rows.page = rows.lastPage()
+	if rows.anchor < len(rows.cells) {
+		rows.page = rows.cells[rows.anchor].Page
 	}
-	rows.want, rows.page = -1, min(rows.page, rows.lastPage())
 	fresh := size != r.size || r.page != rows.page
 	first, n := rows.First(), rows.Shown()
 	if fresh || r.rows == nil {

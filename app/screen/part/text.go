@@ -166,7 +166,7 @@ func breakLines(words string, width, points float32, style fyne.TextStyle) ([]st
 		line, used := "", float32(0)
 		for _, word := range strings.Fields(paragraph) {
 			gap, wide := " ", space
-			for _, piece := range strings.Split(word, Break) {
+			for _, piece := range strings.Split(hyphened(word), Break) {
 				w := textWidth(piece, points, style)
 				fits = fits && w <= width
 				switch {
@@ -184,6 +184,15 @@ func breakLines(words string, width, points float32, style fyne.TextStyle) ([]st
 		lines = append(lines, line)
 	}
 	return lines, fits
+}
+
+// hyphened lets a word break behind its hyphens; a minus sign in front of a number is none.
+func hyphened(word string) string {
+	first, rest, ok := strings.Cut(word, "-")
+	if !ok || first == "" || rest == "" {
+		return word
+	}
+	return first + "-" + Break + rest
 }
 
 func textWidth(s string, points float32, style fyne.TextStyle) float32 {

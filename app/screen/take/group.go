@@ -130,6 +130,27 @@ func (m *Model) LeaveGroup(g measure.Group) {
 	}
 }
 
+// RouteLine is a stop in the list of the whole route, or the heading over a group that is on it.
+type RouteLine struct {
+	Group measure.Group // of a heading; "" for a stop
+	Stop  route.Stop
+}
+
+// Route is the whole route: the shaft line, then the groups that were put on it.
+func (m *Model) Route() []RouteLine {
+	var lines []RouteLine
+	for _, s := range m.log.Stops() {
+		lines = append(lines, RouteLine{Stop: s})
+	}
+	for _, g := range m.chosen {
+		lines = append(lines, RouteLine{Group: g})
+		for _, s := range m.group(g).Stops {
+			lines = append(lines, RouteLine{Stop: s})
+		}
+	}
+	return lines
+}
+
 // Obstacle is one obstacle beside the shaft.
 type Obstacle struct {
 	Tag   string

@@ -121,7 +121,7 @@ func TestLiftingIsWarnedOfOnce(t *testing.T) {
 func TestObstaclesAreToldApart(t *testing.T) {
 	m, book := open(t)
 	enter(m, measure.GroupClearance)
-	for m.Page() == Keypad || m.Page() == Codes {
+	for n := 0; n < 20 && (m.Page() == Keypad || m.Page() == Codes); n++ {
 		if g, _ := m.Walking(); g != measure.GroupClearance {
 			break
 		}

@@ -147,6 +147,8 @@ func (m *Model) reverseOn(p logbook.Place) {
 			return
 		}
 		r.laid = l
+		next, more := m.log.Next()
+		m.kept = &Kept{Reading: r.First, Change: logbook.Change{Reading: r.First.ID, Next: next, More: more}}
 	}
 	m.reversal = r
 	if r.Second() && m.page == Keypad && m.typed.Empty() {
