@@ -102,11 +102,11 @@ func (v *addVisit) run(s *Screen, task share.Task) {
 // fingerprint is a pin in groups that can be read aloud.
 func fingerprint(p place.Pin) string {
 	text, out := p.String(), ""
-	for i := 0; i < len(text); i += 6 {
+	for i := 0; i < len(text); i += 5 {
 		if i > 0 {
 			out += " "
 		}
-		out += text[i:min(i+6, len(text))]
+		out += text[i:min(i+5, len(text))]
 	}
 	return out
 }

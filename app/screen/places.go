@@ -62,13 +62,18 @@ func (s *Screen) placesKey(kind part.Kind) fyne.CanvasObject {
 }
 
 // linesPage is a page of rows of all kinds under a title, or under what did not work.
-func (s *Screen) linesPage(title string, lines []func() fyne.CanvasObject, keys ...fyne.CanvasObject) page {
+func (s *Screen) linesPage(title string, lines []func() fyne.CanvasObject) page {
+	return s.linesOf(title, lines, shareRoom)
+}
+
+// linesOf is linesPage with rows of a height at least.
+func (s *Screen) linesOf(title string, lines []func() fyne.CanvasObject, least float32) page {
 	if failure := s.failure(); failure != "" {
 		title = breakable(failure)
 	}
 	rows := part.NewRows(len(lines), s.sizes, func(i int) fyne.CanvasObject { return lines[i]() })
-	rows.Least = shareRoom
-	return page{object: s.listPage(title, rows, append([]fyne.CanvasObject{s.backKey()}, keys...)...)}
+	rows.Least = least
+	return page{object: s.listPage(title, rows, s.backKey())}
 }
 
 func (s *Screen) placeRow(x places.Place) fyne.CanvasObject {
@@ -93,6 +98,8 @@ func (s *Screen) placeState(x places.Place) (checks.Verdict, string) {
 		return checks.Waiting, s.lang.Say("places.waits")
 	case known && p.Running:
 		return checks.Waiting, s.stepLine(p.Step)
+	case known && errors.Is(p.Err, share.ErrStopped):
+		return checks.Unsure, s.lang.Say("places.stopped")
 	case known && p.Err != nil:
 		return checks.Out, s.problem(p.Err.Error())
 	case known && !p.Report.OK():
@@ -175,7 +182,7 @@ func (v *placeVisit) page(s *Screen) page {
 		})
 	}
 	synced, of := v.count(s)
-	add("place.builds", part.Row, s.lang.Say("place.builds", synced, of), func() { v.builds = true })
+	add("place.builds", part.Row, v.counted(s, synced, of), func() { v.builds = true })
 	auto := "place.auto.off"
 	if x.Auto {
 		auto = "place.auto.on"

@@ -53,7 +53,17 @@ func (v *placeVisit) buildsPage(s *Screen) page {
 		}
 		lines[i] = func() fyne.CanvasObject { return s.standingRow(b) }
 	}
-	return s.linesPage(s.lang.Say("place.builds", synced, len(list)), lines)
+	const room = 142 // two lines of title, three of what it says
+	return s.linesOf(v.counted(s, synced, len(list)), lines, room)
+}
+
+// counted says how many builds are synced; where the newest pass did not come to its end, as of an
+// earlier one.
+func (v *placeVisit) counted(s *Screen, synced, of int) string {
+	if p, known := s.sharing.Pass(v.address); known && p.Err != nil {
+		return s.lang.Say("place.builds.then", synced, of)
+	}
+	return s.lang.Say("place.builds", synced, of)
 }
 
 func (s *Screen) standingRow(b places.Standing) fyne.CanvasObject {

@@ -9,10 +9,11 @@ import (
 	"fyne.io/fyne/v2"
 
 	"yokebook/app/device"
+	"yokebook/app/words"
 )
 
 // placesAlbum visits every page of places, offers and files once.
-func placesAlbum(t *testing.T, size fyne.Size, dark bool, shot func(d *desk, name string)) {
+func placesAlbum(t *testing.T, size fyne.Size, dark bool, lang *words.Language, shot func(d *desk, name string)) {
 	t.Helper()
 	shop, err := os.MkdirTemp("", "media") // as short as such a path is
 	if err != nil {
@@ -24,6 +25,8 @@ func placesAlbum(t *testing.T, size fyne.Size, dark bool, shot func(d *desk, nam
 		t.Fatal(err)
 	}
 	first := openDesk(t, size, dark)
+	first.s.lang = lang
+	first.s.show()
 	shot(first, "builds-none")
 	a := first.connect()
 	a.s.On(device.Device{Pickers: &tray{saved: map[string][]byte{}}})
@@ -101,13 +104,15 @@ func placesAlbum(t *testing.T, size fyne.Size, dark bool, shot func(d *desk, nam
 
 // Every page of places at every size: keys are large enough and far enough apart, and texts stand whole.
 func TestPagesOfPlacesFit(t *testing.T) {
-	for _, l := range least {
-		t.Run(fmt.Sprintf("%.0fx%.0f", l.size.Width, l.size.Height), func(t *testing.T) {
-			placesAlbum(t, l.size, false, func(d *desk, page string) {
-				checkKeys(t, d, page, l.key, l.gap)
-				checkTexts(t, d, page)
+	for _, lang := range words.Languages {
+		for _, l := range least {
+			t.Run(fmt.Sprintf("%s/%.0fx%.0f", lang.Tag, l.size.Width, l.size.Height), func(t *testing.T) {
+				placesAlbum(t, l.size, false, lang, func(d *desk, page string) {
+					checkKeys(t, d, page, l.key, l.gap)
+					checkTexts(t, d, page)
+				})
 			})
-		})
+		}
 	}
 }
 
@@ -125,7 +130,7 @@ func TestPicturesOfPlaces(t *testing.T) {
 					t.Fatal(err)
 				}
 				n := 0
-				placesAlbum(t, size, dark, func(d *desk, page string) {
+				placesAlbum(t, size, dark, words.English, func(d *desk, page string) {
 					n++
 					savePicture(t, d.w.Canvas().Capture(), filepath.Join(dir, fmt.Sprintf("%02d-%s.png", n, page)))
 				})

@@ -103,12 +103,12 @@ func TestBuildGoesOverAStickByTaps(t *testing.T) {
 	a.sees("No place yet")
 	a.addFolder(stick)
 	a.sees("synced and read back", "Builds: 1 of 1 synced", "Syncs by itself")
-	a.tap("place.builds").sees("Invented estate", "synced · 1 readings here, 1 there", "last by this device")
+	a.tap("place.builds").sees("Invented estate", "synced · readings here 1, there 1", "last by this device")
 
 	b := otherDesk(t, phone).connect()
 	b.tap("places")
 	b.addFolder(stick)
-	b.sees("Came in: 7 records", "Builds: 1 of 1 synced")
+	b.sees("Records that came in: 7", "Builds: 1 of 1 synced")
 	b.tap("back", "back")
 	b.tap(b.nth("build.", 0))
 	if got := b.s.take.Build().Title; got != "Invented estate" {
@@ -122,7 +122,7 @@ func TestBuildGoesOverAStickByTaps(t *testing.T) {
 	a.tap("back", "back", "back", "back").read("1", "")
 	a.idle() // by itself
 	a.on().tap("more").reach("more.places").tap("place." + stick).tap("place.builds")
-	a.sees("synced · 2 readings here, 2 there")
+	a.sees("synced · readings here 2, there 2")
 }
 
 // A build that is open shows what came in from elsewhere at once; what is half typed stays.
@@ -292,7 +292,7 @@ func TestCopyIsTidiedByTaps(t *testing.T) {
 		t.Fatal(err)
 	}
 	a.tap("place.sync")
-	a.idle().reach("place.tidy").sees("Tidy away 1 copies?", "kept on this device first")
+	a.idle().reach("place.tidy").sees("Tidy the copies away?", "kept on this device first")
 	a.tap("back")
 	if _, err := os.Stat(copied); err != nil {
 		t.Fatalf("the copy went without a yes: %v", err)
@@ -322,7 +322,7 @@ func TestPlaceThatIsGoneIsSaidInALine(t *testing.T) {
 		t.Fatal(err)
 	}
 	a.tap("place.sync")
-	a.idle().sees("plug it in")
+	a.idle().sees("plug it in", "1 of 1 synced when it was reached last")
 	a.tap("place.auto").sees("Syncs only when asked")
 }
 
@@ -365,4 +365,48 @@ func TestFilesGoOutAndInByTaps(t *testing.T) {
 	if got := len(b.s.take.Build().Readings); got != 1 {
 		t.Errorf("%d readings came in", got)
 	}
+}
+
+// A server that does not answer keeps nobody waiting: readings are typed and kept meanwhile, the place says
+// what goes on, and a tap ends it.
+func TestSilentServerHoldsUpNothing(t *testing.T) {
+	asked, gone := make(chan struct{}, 10), make(chan struct{})
+	server := httptest.NewServer(http.HandlerFunc(func(_ http.ResponseWriter, r *http.Request) {
+		asked <- struct{}{}
+		select {
+		case <-r.Context().Done():
+		case <-gone:
+		}
+	}))
+	t.Cleanup(server.Close)
+	t.Cleanup(func() { close(gone) })
+	d := openDesk(t, phone, false)
+	if _, err := places.Open(d.dir, time.Now).Add(server.URL, true); err != nil {
+		t.Fatal(err)
+	}
+	a := d.connect() // and begins by itself
+	<-asked
+	a.newBuild("Invented estate").read("5200", "").on().read("1", "").on()
+	if got := len(a.s.take.Build().Readings); got != 2 || !a.s.sharing.Busy() {
+		t.Fatalf("%d readings were kept, busy: %v", got, a.s.sharing.Busy())
+	}
+	a.tap("more").reach("more.places").sees("asks for the list of files")
+	a.tap("place." + server.URL + "/").sees("asks for the list of files").tap("place.stop")
+	a.idle().sees("Stopped; what came in stays", "Sync now")
+	a.tap("back", "back", "back").read("20", "")
+	if a.s.sharing.Busy() {
+		t.Error("a place that did not answer a moment ago is asked again by itself")
+	}
+}
+
+// Where one stood is shown again after the program was killed.
+func TestPageOfAPlaceIsShownAgain(t *testing.T) {
+	stick := t.TempDir()
+	a := openDesk(t, phone, false).connect()
+	a.newBuild("Invented estate").read("5200", "").on().tap("more").reach("more.places")
+	a.addFolder(stick)
+	a.s.sharing.Close()
+	a.restart()
+	b := a.connect()
+	b.idle().sees("Builds: 1 of 1 synced", "synced and read back").tap("back").sees("Places that hold")
 }

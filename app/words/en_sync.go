@@ -17,7 +17,7 @@ var enSync = table{
 	"cli.forgotten":      "{0} is no longer one of this device's places; what lies there is as it was",
 
 	"places.kept.store": "the password is kept in this system's key store",
-	"places.kept.file":  "no key store of the system took the password: it is kept in secrets.json beside the builds, a file that only you can read",
+	"places.kept.file":  "no key store of the system took the password: it is kept in secrets.json beside the builds, which only you can read",
 
 	"cli.sync.accepted": "paired; from now on use `yokebook sync {0}`",
 
