@@ -74,6 +74,7 @@ golden: headless ## rewrite testdata/golden from this machine; the diff is what 
 bench: ## one table: every figure beside what it is held against, its budget, and build/growth.svg; WHAT picks
 	@.ci/need window test
 	@cd app/bench && YOKEBOOK_BENCH="$(or $(WHAT),all)" go test -count=1 -timeout 60m -run Table
+	go test -run '^$$' -bench . -benchtime 5x ./checks/remedy
 
 soak: ## the long form of what must be survived: kills, damage, lost power, 10,000 schedules, each fuzz target FUZZTIME
 	@.ci/need test
