@@ -15,7 +15,8 @@ import (
 
 func (p Program) sheet() *cobra.Command {
 	var out, paper, units, lang string
-	c := p.verb("sheet FILE -o OUT [--paper PAPER] [--units UNITS] [--lang LANG]", p.exactly(1), func(args []string) error {
+	var ordered bool
+	c := p.verb("sheet FILE -o OUT [--paper PAPER] [--units UNITS] [--lang LANG] [--as-ordered]", p.exactly(1), func(args []string) error {
 		write, ok := sheet.Forms[strings.ToLower(filepath.Ext(out))]
 		if !ok {
 			return errors.New("where to write is missing; use -o with a name that ends in .pdf, .txt or .html")
@@ -24,6 +25,7 @@ func (p Program) sheet() *cobra.Command {
 		if err != nil {
 			return err
 		}
+		o.Ordered = ordered
 		b, _, err := readBuild(args[0])
 		if err != nil {
 			return err
@@ -46,6 +48,7 @@ func (p Program) sheet() *cobra.Command {
 	c.Flags().StringVar(&paper, "paper", sheet.A4.Name, p.Language.Say("help.flag.paper"))
 	c.Flags().StringVar(&units, "units", string(words.Metric), p.Language.Say("help.flag.units"))
 	c.Flags().StringVar(&lang, "lang", p.Language.Tag, p.Language.Say("help.flag.lang"))
+	c.Flags().BoolVar(&ordered, "as-ordered", false, p.Language.Say("help.flag.ordered"))
 	c.ValidArgsFunction = completeFile
 	return c
 }

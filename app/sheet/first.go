@@ -76,13 +76,13 @@ func (m *maker) first() (line string, alarm bool) {
 	said := strings.Join(why, "; ")
 	switch {
 	case stop:
-		return m.says.Say("sheet.first.stop", said), true
+		return m.says.Say(m.key("sheet.first.stop"), said), true
 	case len(s.out) > 0:
-		return m.says.Say("sheet.first.out", said), true
+		return m.says.Say(m.key("sheet.first.out"), said), true
 	case said != "":
-		return m.says.Say("sheet.first.unsure", said), false
+		return m.says.Say(m.key("sheet.first.unsure"), said), false
 	}
-	return m.says.Say("sheet.first.clear"), false
+	return m.says.Say(m.key("sheet.first.clear")), false
 }
 
 // unsettled says in words what is out, unsure, computed or waiting, before anything else.
@@ -105,7 +105,10 @@ func (m *maker) unsettled() {
 		}
 	}
 	if len(s.waiting) > 0 {
-		lines = append(lines, m.says.Say("sheet.unsettled.waiting", m.names(s.waiting)), m.says.Say("sheet.unsettled.missing", m.missing(s.waiting)))
+		lines = append(lines, m.says.Say("sheet.unsettled.waiting", m.names(s.waiting)))
+		if slices.ContainsFunc(s.waiting, func(f checks.Finding) bool { return len(f.Missing) > 0 }) {
+			lines = append(lines, m.says.Say("sheet.unsettled.missing", m.missing(s.waiting)))
+		}
 	}
 	m.items(lines)
 }

@@ -23,7 +23,7 @@ th{color:#4A5462;font-weight:normal}dl{display:grid;grid-template-columns:minmax
 // HTML writes the sheet as one page that needs nothing from elsewhere: drawings and code are in it.
 func (s *Sheet) HTML() ([]byte, error) {
 	var w strings.Builder
-	title := s.says.Say("sheet.name") + ": " + s.Title
+	title := s.Name + ": " + s.Title
 	fmt.Fprintf(&w, "<!DOCTYPE html>\n<html lang=\"%s\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n<title>%s</title>\n<style>\n%s</style>\n</head>\n<body>\n",
 		esc(s.Tag), esc(title), pageStyle)
 	class := "first"
@@ -36,7 +36,7 @@ func (s *Sheet) HTML() ([]byte, error) {
 		return nil, err
 	}
 	fmt.Fprintf(&w, "<img class=\"code\" alt=\"%s\" src=\"data:image/png;base64,%s\">\n", esc(CodeText(s.Build, s.Code)), base64.StdEncoding.EncodeToString(code.PNG()))
-	fmt.Fprintf(&w, "<p>%s</p>\n<h1>%s</h1>\n", esc(s.says.Say("sheet.name")), esc(s.Title))
+	fmt.Fprintf(&w, "<p>%s</p>\n<h1>%s</h1>\n", esc(s.Name), esc(s.Title))
 	writePairs(&w, s.identity())
 	for _, b := range s.Blocks {
 		s.htmlBlock(&w, b)

@@ -20,8 +20,9 @@ type maker struct {
 	current  []measure.Reading
 	read     map[string][]measure.Reading // by point, those that count
 	blocks   []Block
-	sources  []string // of limits, as they are numbered in the table of findings
-	stated   []string // points that clear findings rest on, as they are lettered there
+	sources  []string   // of limits, as they are numbered in the table of findings
+	stated   []string   // points that clear findings rest on, as they are lettered there
+	ordered  *asOrdered // on a fitting sheet: the build as it was ordered
 }
 
 func newMaker(b *measure.Build, found *checks.Result, says *words.Language) *maker {
@@ -36,6 +37,9 @@ func newMaker(b *measure.Build, found *checks.Result, says *words.Language) *mak
 // all writes the blocks in the order in which a builder needs them.
 func (m *maker) all() []Block {
 	m.unsettled()
+	if m.ordered != nil {
+		m.fitting()
+	}
 	m.job()
 	m.restsOn()
 	m.drawings()
@@ -50,6 +54,14 @@ func (m *maker) all() []Block {
 	m.verdicts()
 	m.cautions()
 	return m.blocks
+}
+
+// key is the key of a text that a fitting sheet says otherwise.
+func (m *maker) key(key string) string {
+	if m.ordered != nil {
+		return key + ".fit"
+	}
+	return key
 }
 
 func (m *maker) heading(key string) { m.add(Block{Kind: Heading, Text: m.says.Say(key)}) }

@@ -27,7 +27,7 @@ func (l *layer) top() {
 	l.y += high + 2*gap
 	start := l.y
 	room := l.wide - codeSide - gutter
-	l.y += l.write(edge, l.y, draw.Wrap(s.says.Say("sheet.name"), l.size.head, room), l.size.head, draw.Plain) + gap
+	l.y += l.write(edge, l.y, draw.Wrap(s.Name, l.size.head, room), l.size.head, draw.Plain) + gap
 	l.y += l.write(edge, l.y, draw.Wrap(s.Title, l.size.title, room), l.size.title, draw.Read) + 2*gap
 	for _, p := range s.identity() {
 		name := 26 * unitsPerMM

@@ -35,7 +35,7 @@ func (s *Sheet) PDF() ([]byte, error) {
 	pdf.SetCatalogSort(true)
 	pdf.SetCreationDate(at)
 	pdf.SetModificationDate(at)
-	pdf.SetTitle(s.says.Say("sheet.name")+": "+s.Title, true)
+	pdf.SetTitle(s.Name+": "+s.Title, true)
 	pdf.SetSubject(s.First, true)
 	pdf.SetKeywords(CodeText(s.Build, s.Code), true)
 	pdf.SetProducer("yokebook", true)

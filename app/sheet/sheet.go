@@ -15,10 +15,13 @@ type Options struct {
 	Paper    Paper
 	Language *words.Language
 	Units    words.Units
+	// Ordered makes the order sheet also where the shaft came back and was read as built.
+	Ordered bool
 }
 
 // Sheet is an order sheet as data. It is read only once made.
 type Sheet struct {
+	Name   string // what kind of sheet it is
 	First  string // the first line: what the sheet may be used for
 	Alarm  bool   // First forbids manufacture or tells of something out of its limit
 	Title  string
@@ -78,7 +81,8 @@ type Cell struct {
 	Strong bool
 }
 
-// Make makes the sheet of a build with what Run found of it. b is not changed. It errs when the build
+// Make makes the sheet of a build with what Run found of it. Once what was built was read it is a fitting
+// sheet, judged by the shaft as built. b is not changed. It errs when the build
 // can't be written as a file, since its check code is that of the file.
 func Make(b *measure.Build, found *checks.Result, o Options) (*Sheet, error) {
 	sum, err := document.Sum(b)
@@ -93,7 +97,13 @@ func Make(b *measure.Build, found *checks.Result, o Options) (*Sheet, error) {
 	}
 	says := o.Language.WithChosen(words.Chosen{}).WithUnits(o.Units)
 	m := newMaker(b, found, says)
-	s := &Sheet{Title: words.Plain(b.Title), Build: b.ID, Code: CheckCode(sum), At: newest(b), Paper: o.Paper, Tag: says.Tag, says: says}
+	if made, built := checks.AsBuilt(b); built && !o.Ordered {
+		again := checks.Run(made, nil)
+		was := m
+		m = newMaker(made, again, says)
+		m.ordered = &asOrdered{was, checks.Differences(found.Findings, again.Findings)}
+	}
+	s := &Sheet{Name: says.Say(m.key("sheet.name")), Title: words.Plain(b.Title), Build: b.ID, Code: CheckCode(sum), At: newest(b), Paper: o.Paper, Tag: says.Tag, says: says}
 	s.First, s.Alarm = m.first()
 	s.Blocks = m.all()
 	return s, nil

@@ -13,7 +13,7 @@ func (s *Sheet) Text() []byte {
 	var w textWriter
 	w.para(s.First, "", "")
 	w.line("")
-	w.para(s.says.Say("sheet.name")+": "+s.Title, "", "")
+	w.para(s.Name+": "+s.Title, "", "")
 	w.block(Block{Kind: Facts, Pairs: s.identity()})
 	for _, b := range s.Blocks {
 		w.block(b)

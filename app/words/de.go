@@ -24,6 +24,7 @@ func german() *Language {
 		deCLI,
 		deHelp,
 		deDiff,
+		deFitting,
 		deScreen,
 		deFormulas,
 		dePhone,

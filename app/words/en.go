@@ -32,6 +32,7 @@ func english() *Language {
 		enCure,
 		enSheet,
 		enDiff,
+		enFitting,
 	)
 	l.native = true
 	return l
