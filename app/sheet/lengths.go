@@ -35,7 +35,10 @@ func (m *maker) lengths() {
 	if m.build.Layout.Shafts == 2 {
 		pairs = append(pairs, m.pair("front_shaft.length"))
 	}
-	pairs = append(pairs, m.pair("shaft.gap"), m.pair("front_end.face_to_joint"), m.pair("rear_end.face_to_joint"))
+	if m.known("shaft.gap") || faces.add == nil {
+		pairs = append(pairs, m.pair("shaft.gap"))
+	}
+	pairs = append(pairs, m.pair("front_end.face_to_joint"), m.pair("rear_end.face_to_joint"))
 	if f, ok := m.find("slip.length", ""); ok {
 		pairs = append(pairs, Pair{m.says.Say("sheet.length.make." + m.build.Layout.Slip), m.found(f)})
 	}

@@ -5,6 +5,8 @@ import (
 	"encoding/base32"
 	"encoding/hex"
 	"fmt"
+	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -12,6 +14,7 @@ import (
 	"yokebook/app/words"
 	"yokebook/checks"
 	"yokebook/measure"
+	"yokebook/measure/document"
 )
 
 func TestWhatWaitsForbidsManufactureInTheFirstLine(t *testing.T) {
@@ -214,4 +217,29 @@ func ordered(b *measure.Build) string {
 		w.block(b)
 	}
 	return w.out.String()
+}
+
+// An order of which everything was read, settled and said leaves a shaft builder nothing to ask, and
+// says so in its first line. It is the twin of those that forbid manufacture.
+func TestACompleteOrderAsksNothing(t *testing.T) {
+	data, err := os.ReadFile(filepath.Join("testdata", "order.json"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, _, err := document.Read(data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	s, _ := sheetOf(t, b, Options{})
+	if s.Alarm || !strings.HasPrefix(s.First, "For order: every finding") {
+		t.Errorf("first line: %q", s.First)
+	}
+	text := strings.Join(strings.Fields(string(s.Text())), " ")
+	text, _, _ = strings.Cut(text, "EVERY FINDING")
+	text = strings.ReplaceAll(text, "Where it was not read, build to 0°", "") // what holds for all sheets
+	for _, open := range []string{"not read", "not known:", "Nobody said", "Read at no end", "waiting for", ": not known", "our judgement"} {
+		if i := strings.Index(text, open); i >= 0 {
+			t.Errorf("%q stands on it: …%s…", open, text[max(0, i-60):i+len(open)])
+		}
+	}
 }
