@@ -49,4 +49,15 @@ var deCure = table{
 	"rests.taken":  "Nicht gemessen: als gegeben genommen",
 
 	"screen.finding.formula": "Wie gerechnet wird",
+
+	"useful.by.route":  "Alle Stellen, in der Folge der Reihe",
+	"useful.by.use":    "Was am meisten klärt, kommt zuerst",
+	"useful.tap.use":   "Tippen: was am meisten klärt, zuerst",
+	"useful.tap.route": "Tippen: die Folge der Reihe",
+	"useful.reckons":   "Rechnet, was am meisten klärt …",
+	"useful.none":      "Keine einzelne Messung klärt etwas Offenes.",
+	"useful.nearer":    "klärt allein nichts, aber anderes wartet auch darauf",
+	"useful.settles":   "klärt {0 percent} des Offenen; {1}",
+	"useful.next":      "Was am meisten klärt: {0 percent} des Offenen",
+	"useful.pending":   "nach der Reihe, solange gerechnet wird, was am meisten klärt",
 }

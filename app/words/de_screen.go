@@ -210,7 +210,6 @@ var deScreen = table{
 	"strike.state":              "Es stand anders",
 	"strike.other":              "Schreiben",
 
-	"screen.route":         "Alle Stellen der Reihe",
 	"screen.route.open":    "noch nicht gemessen",
 	"screen.route.option":  "nur nach Wunsch",
 	"screen.route.taken":   "{0}-mal gemessen",
