@@ -25,7 +25,7 @@ func Listen(address string) (net.Listener, error) {
 		if errors.As(err, &op) {
 			err = op.Err
 		}
-		return nil, fmt.Errorf("can't listen on %s: %w; choose another with --listen", address, err)
+		return nil, fmt.Errorf("can't listen on %s: %w; another program may have it, or the network is off", address, err)
 	}
 	return l, nil
 }
