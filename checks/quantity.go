@@ -92,6 +92,8 @@ func (q *quantity) interval() (low, high float64) {
 
 func (q *quantity) at(k int) float64 {
 	switch {
+	case k < len(q.draws):
+		return q.draws[k]
 	case q.draws != nil:
 		return q.draws[k%len(q.draws)] // a sketch has fewer
 	case q.lean:
@@ -192,4 +194,4 @@ func signature(name string, numbers []float64, parts ...[16]byte) [16]byte {
 	return sig
 }
 
-func finite(f float64) bool { return !math.IsNaN(f) && !math.IsInf(f, 0) }
+func finite(f float64) bool { return f-f == 0 } // false for NaN and both infinities
