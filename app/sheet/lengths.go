@@ -187,10 +187,10 @@ func (m *maker) stroke() []Pair {
 	pairs = append(pairs, m.notesOf("slip.travel", checks.MsgSlipNeeds, "sheet.stroke.needed")...)
 	pairs = append(pairs, m.pair("slip.usable"))
 	if m.known("order.stroke") {
-		pairs = append(pairs, m.pair("order.stroke"))
+		pairs = append(pairs, Pair{m.says.Say("sheet.stroke.asked"), m.value("order.stroke")})
 	}
 	if m.known("order.tolerance") {
-		return append(pairs, m.pair("order.tolerance"))
+		return append(pairs, Pair{m.name("order.tolerance"), m.says.Say("sheet.either_way", m.value("order.tolerance"))})
 	}
 	return append(pairs, Pair{m.name("order.tolerance"), m.says.Say("sheet.tolerance", m.setting("order.tolerance"))})
 }

@@ -125,7 +125,7 @@ func (l *layer) first(blocks []Block) float64 {
 	case Picture:
 		return l.lay(b).High
 	case Grid:
-		return l.rowHeight(*b.Table, l.headings(*b.Table)) + l.rowHeight(*b.Table, b.Table.Rows[0])
+		return l.together(*b.Table)
 	case Facts:
 		return 3 * l.size.body * draw.Leading
 	}

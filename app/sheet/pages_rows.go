@@ -72,7 +72,7 @@ func (l *layer) rowHeight(t Table, row []Cell) float64 {
 // grid puts a table on the page; its headings stand again where it goes on overleaf.
 func (l *layer) grid(t Table) {
 	head := l.headings(t)
-	l.need(l.rowHeight(t, head) + l.rowHeight(t, t.Rows[0]))
+	l.need(l.together(t))
 	l.row(t, head, draw.Quiet, draw.Measure)
 	for _, row := range t.Rows {
 		if l.y+l.rowHeight(t, row) > l.bottom() {
@@ -82,6 +82,20 @@ func (l *layer) grid(t Table) {
 		l.row(t, row, draw.Plain, draw.Frame)
 	}
 	l.y += gap
+}
+
+// together is how high the part of a table is that stays on one page: all of a short one, else its
+// headings and first row.
+func (l *layer) together(t Table) float64 {
+	high := l.rowHeight(t, l.headings(t))
+	least := high + l.rowHeight(t, t.Rows[0])
+	for _, row := range t.Rows {
+		high += l.rowHeight(t, row)
+	}
+	if high > (l.bottom()-edge)*0.3 {
+		return least
+	}
+	return high
 }
 
 // row puts one row of a table on the page, whole.

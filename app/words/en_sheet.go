@@ -126,6 +126,8 @@ var enSheet = table{
 	"sheet.length.make.gearbox": "A to make: spare stroke alike at both ends",
 	"sheet.length.ride":         "C at ride height with that length",
 	"sheet.stroke.needed":       "usable stroke needed, reserves at both ends included",
+	"sheet.stroke.asked":        "usable stroke asked for",
+	"sheet.either_way":          "± {0}",
 	"sheet.tolerance":           "± {0 mm} (our judgement, nobody said)",
 
 	"sheet.angles":        "Joint angles",
