@@ -29,6 +29,9 @@ func (m *Model) Where() logbook.Place {
 			p.Typed = m.written
 		}
 	}
+	if next, ok := m.nextOfGroup(); ok && p.Point == "" {
+		p.Point, p.State, p.Tag = next.Point.Key, next.State.String(), next.Tag
+	}
 	if m.page == Height || slices.Contains(m.under, Height) {
 		p.HeightAsked, p.HeightTyped = true, m.height.text
 	}
@@ -47,6 +50,14 @@ func (m *Model) Where() logbook.Place {
 	p.ByUse = m.useful.on
 	p.Warned = slices.Sorted(maps.Keys(m.warned))
 	return p
+}
+
+// nextOfGroup is the stop that comes after a kept reading of a group: New would go back to the line.
+func (m *Model) nextOfGroup() (route.Stop, bool) {
+	if _, walking := m.Walking(); !walking || m.kept == nil {
+		return route.Stop{}, false
+	}
+	return m.Wanted(m.kept.Change)
 }
 
 // atStop reports that the page, or the one that it lies over, is part of the work at the stop.
