@@ -10,7 +10,7 @@ PURE := yokebook/measure/... yokebook/checks/... yokebook/sync/...
 SHARED := yokebook/measure/store/... yokebook/sync/... yokebook/app/logbook/... yokebook/app/places/...
 
 .DEFAULT_GOAL := help
-.PHONY: help run test build headless lint vet race test-servers test-android apk aab icon same-bits golden bench soak picture clean
+.PHONY: help run test build headless lint vet race test-servers test-android apk aab icon same-bits golden bench soak pictures picture clean
 
 help: ## list what can be made
 	@awk -F ':.*## ' '/^[a-z-]+:.*## /{printf "  make %-10s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -70,6 +70,8 @@ same-bits: headless ## the findings of testdata/builds on amd64 and arm64 agains
 golden: headless ## rewrite testdata/golden from this machine; the diff is what to review
 	@.ci/same-bits --write
 	go test -count=1 ./app/cli ./app/draw ./app/sheet -args -rewrite
+	go test -count=1 -run 'PagesAre' ./app/screen -args -rewrite
+	go test -count=1 -run 'Drawn' ./app/screen/part -args -rewrite
 
 bench: ## one table: every figure beside what it is held against, its budget, and build/growth.svg; WHAT picks
 	@.ci/need window test
@@ -79,6 +81,11 @@ bench: ## one table: every figure beside what it is held against, its budget, an
 soak: ## the long form of what must be survived: kills, damage, lost power, 10,000 schedules, each fuzz target FUZZTIME
 	@.ci/need test
 	@.ci/soak
+
+pictures: ## every page at every size, light and dark, as pictures in build/pictures
+	@.ci/need window test
+	rm -rf $(BUILD)/pictures
+	go test -count=1 -timeout 30m ./app/screen -run Pictures -pictures $(CURDIR)/$(BUILD)/pictures
 
 PAGES := keypad-typed result-ride findings
 picture: ## redraw the picture of README.md from the screens as they are

@@ -63,6 +63,7 @@ func Cells(place fyne.Size, s Sizes, n int, least float32, head func(i int) bool
 	if head == nil {
 		return acrossCells(place, s, n, cols, w, high)
 	}
+	high = max(s.Key, least) // with headings between them more rows fit than a share of the place
 	cells := make([]Cell, n)
 	col, page, y := 0, 0, float32(0)
 	for i := range n {
