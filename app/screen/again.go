@@ -27,6 +27,7 @@ func (v *again) page(s *Screen) page {
 	}
 	entry := s.entry()
 	entry.SetText(v.title)
+	atEnd(entry)
 	entry.OnChanged = func(text string) { v.title = text }
 	start := s.does(func() {
 		if title := strings.TrimSpace(v.title); title != "" {

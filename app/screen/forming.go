@@ -63,6 +63,7 @@ func (v *forming) call(s *Screen) page {
 		v.name = v.form.Instrument().Name
 	}
 	entry.SetText(v.name)
+	atEnd(entry)
 	entry.OnChanged = func(text string) { v.name = text }
 	keep := s.does(func() {
 		v.form.Call(v.name)

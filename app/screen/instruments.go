@@ -39,7 +39,6 @@ func (v *tools) page(s *Screen) page {
 		return s.ask(question{title: s.lang.Say("tools.gone"), foot: s.back()})
 	}
 	fresh := s.does(func() { s.visit(&forming{form: kit.Add()}) })
-	newKey := part.NewWordKey("tool.new", part.Main, s.lang.Say("tools.new"), fresh)
 	if len(list) == 0 {
 		return s.ask(question{title: s.lang.Say("tools.title"), note: s.lang.Say("tools.none"), enter: fresh, foot: s.back(),
 			answers: []answer{{name: "tool.new", words: s.lang.Say("tools.new"), kind: part.Main, tap: fresh}}})
@@ -50,7 +49,9 @@ func (v *tools) page(s *Screen) page {
 	}
 	rows := part.NewRows(len(list), s.sizes, func(i int) fyne.CanvasObject { return s.kitRow(list[i], p.answers[i]) })
 	rows.Least = twoLines
-	p.object = s.listPage(s.lang.Say("tools.title"), rows, s.backKey(), newKey)
+	head := part.NewKey("tool.new", part.Main, container.New(halves{}, part.NewText(s.lang.Say("tools.title"), part.Held, 18, part.OnIt),
+		part.NewText(s.lang.Say("tools.new"), part.Held, 24, part.OnIt).Bold()), fresh)
+	p.object = s.listUnder(head, true, rows, s.backKey())
 	return p
 }
 
@@ -64,7 +65,7 @@ func (s *Screen) kitRow(t kit.Tool, tap func()) fyne.CanvasObject {
 	if t.Due() {
 		mark, due = checks.Waiting, s.lang.Say("tools.due", t.Setup)
 	}
-	detail := s.lang.Say("tools.row", s.amount(t.Resolution, t.Unit), s.amount(t.Accuracy, t.Unit)) + " · " + due
+	detail := s.toolRow(t) + " · " + due
 	face := part.NewRowFace(part.NewMark(mark), part.NewText(sentence(s.calledTool(t)), part.Held, 22, part.Plain).Bold(),
 		part.NewText(detail, part.Held, 17, part.VerdictInk(mark)))
 	return part.NewKey("instrument."+t.ID, part.Row, face, tap)
@@ -90,6 +91,22 @@ func (s *Screen) amount(v measure.Value, unit measure.Unit) string {
 	return s.lang.Entered(measure.Reading{Value: v, Unit: unit})
 }
 
+// within is how far a number of an instrument may be off; "not known" where that is not.
+func (s *Screen) within(v measure.Value, unit measure.Unit) string {
+	if v.IsZero() {
+		return s.amount(v, unit)
+	}
+	return "± " + s.amount(v, unit)
+}
+
+// toolRow says how finely and how rightly an instrument reads.
+func (s *Screen) toolRow(t kit.Tool) string {
+	if t.Accuracy.IsZero() {
+		return s.lang.Say("tools.row.unknown", s.amount(t.Resolution, t.Unit))
+	}
+	return s.lang.Say("tools.row", s.amount(t.Resolution, t.Unit), s.within(t.Accuracy, t.Unit))
+}
+
 // one shows an instrument: what is known of it, its zero, what is due, and what can be done.
 func (v *tools) one(s *Screen, t kit.Tool) page {
 	mark, due := checks.Clear, s.lang.Say("tools.due.not")
@@ -102,9 +119,9 @@ func (v *tools) one(s *Screen, t kit.Tool) page {
 	box := container.NewVBox()
 	addText(box, s.lang.Say("tools.due.head"), due)
 	facts := []string{s.lang.Say("tools.fact.kind", s.lang.Instrument(t.Kind), string(t.Unit)),
-		s.lang.Say("tools.fact.resolution", s.amount(t.Resolution, t.Unit)), s.lang.Say("tools.fact.accuracy", s.amount(t.Accuracy, t.Unit))}
+		s.lang.Say("tools.fact.resolution", s.amount(t.Resolution, t.Unit)), s.lang.Say("tools.fact.accuracy", s.within(t.Accuracy, t.Unit))}
 	if !t.Zero.IsZero() {
-		facts = append(facts, s.lang.Say("tools.fact.zero", s.amount(t.Zero, t.Unit)))
+		facts = append(facts, s.lang.Say("tools.fact.zero", s.within(t.Zero, t.Unit)))
 	}
 	facts = append(facts, s.lang.Say("tools.fact.readings", t.Readings))
 	if !t.Last.IsZero() {
@@ -122,7 +139,7 @@ func (v *tools) one(s *Screen, t kit.Tool) page {
 		Title:   part.NewText(sentence(s.calledTool(t)), part.Held, 26, part.Plain).Bold(),
 		Mark:    part.NewMark(mark),
 		Verdict: part.NewText(sentence(head), part.Held, 22, part.VerdictInk(mark)).Bold(),
-		Value:   part.NewText(s.lang.Say("tools.row", s.amount(t.Resolution, t.Unit), s.amount(t.Accuracy, t.Unit)), part.Held, 22, part.Plain),
+		Value:   part.NewText(s.toolRow(t), part.Held, 22, part.Plain),
 		Body:    container.NewVScroll(box),
 		Back:    s.backKey(),
 		Acts:    []fyne.CanvasObject{part.NewWordKey("tool.change", part.Ordinary, s.lang.Say("tools.change"), s.does(func() { s.visit(&changing{t.ID}) }))},
@@ -177,7 +194,7 @@ func (v *changing) page(s *Screen) page {
 	}
 	add(kit.Name, s.lang.Say("tools.change.name", name))
 	add(kit.Resolution, s.lang.Say("tools.change.res", s.amount(in.Resolution, in.Unit)))
-	add(kit.Accuracy, s.lang.Say("tools.change.acc", s.amount(in.Accuracy, in.Unit)))
-	add(kit.ZeroWithin, s.lang.Say("tools.change.zero", s.amount(in.Zero, in.Unit)))
+	add(kit.Accuracy, s.lang.Say("tools.change.acc", s.within(in.Accuracy, in.Unit)))
+	add(kit.ZeroWithin, s.lang.Say("tools.change.zero", s.within(in.Zero, in.Unit)))
 	return s.ask(q)
 }

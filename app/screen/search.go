@@ -2,6 +2,7 @@ package screen
 
 import (
 	"strings"
+	"unicode/utf8"
 
 	"fyne.io/fyne/v2/container"
 
@@ -29,6 +30,7 @@ func (v *searching) page(s *Screen) page {
 	entry := s.entry()
 	entry.SetPlaceHolder(s.lang.Say("builds.search.hint"))
 	entry.SetText(v.query)
+	atEnd(entry)
 	entry.OnChanged = func(text string) {
 		v.query = text
 		s.remember()
@@ -87,3 +89,6 @@ func (buildsMore) page(s *Screen) page {
 	add("settings", s.lang.Say("settings"), func() { s.visit(&settings{}) })
 	return s.entries(s.lang.Say("builds.more.title"), list)
 }
+
+// atEnd stands the cursor of an entry behind its text, where one goes on writing.
+func atEnd(entry *part.Entry) { entry.CursorColumn = utf8.RuneCountInString(entry.Text) }

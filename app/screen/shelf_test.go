@@ -110,7 +110,7 @@ func TestFilesAreTakenInAndWhatIsNoBuildIsNamed(t *testing.T) {
 	d.s.inline = true
 	bad := device.Picked{Name: "photo.json", Data: []byte("no build")}
 	d.s.On(device.Device{Pickers: hands{files: []device.Picked{buildFile(t, 1), bad, buildFile(t, 2)}}})
-	d.tap("more", "import").sees("Build files taken in: 2 of 3", "photo.json", "1 were not taken in")
+	d.tap("more", "import").sees("Build files taken in: 2 of 3", "photo.json", "Not taken in: 1")
 	d.tap("ok").sees("Builds on this device: 2", "Invented: from elsewhere 1")
 	d.s.On(device.Device{Pickers: hands{err: device.ErrDismissed}})
 	d.tap("more", "import").sees("Builds: what else?")
@@ -128,7 +128,7 @@ func TestTakingInCanBeStopped(t *testing.T) {
 	d.s.inline = true
 	stopper := &stopAfter{Shelf: d.s.shelf, d: d, n: 2}
 	d.s.shelf = stopper
-	d.tap("more", "import").sees("Build files taken in: 2 of 5", "3 were not looked at")
+	d.tap("more", "import").sees("Build files taken in: 2 of 5", "Not looked at: 3")
 }
 
 // stopAfter presses Stop when so many files are done.
@@ -152,7 +152,7 @@ func TestDuplicateStartsFromABuildOfTheShelf(t *testing.T) {
 	d.s.inline = true
 	d.newBuild("Invented estate").read("5200", "")
 	d.tap("again", "more")
-	d.reach("more.builds").tap("more", "duplicate", "from.*").sees("the stated values of “Invented estate”")
+	d.reach("more.builds").tap("more", "duplicate", "from.*").sees("stated values of “Invented estate”")
 	d.write("Invented pickup").tap("go")
 	b := d.s.take.Build()
 	if b.Title != "Invented pickup" || len(b.Readings) != 1 || b.Readings[0].Value.Token() != "5200" {

@@ -15,7 +15,7 @@ var deNames = table{
 	"tool.caliper":   "Messschieber",
 	"tool.indicator": "Messuhr",
 	"tool.scale":     "Waage",
-	"tool.torque":    "Drehmomentschlüssel",
+	"tool.torque":    "Drehmoment\u200bschlüssel",
 
 	"group.slopes":                "Neigungen und Grundrisswinkel",
 	"group.stated":                "angegebene Werte",

@@ -59,7 +59,7 @@ var deScreen = table{
 	"screen.repeat":          "schon {0}-mal gemessen",
 	"screen.once":            "schon einmal gemessen",
 	"screen.keep":            "BEHALTEN",
-	"screen.erase":           "Löschen",
+	"screen.erase":           "Entf",
 	"screen.more":            "Mehr",
 	"screen.yes":             "Ja",
 	"screen.no":              "Nein",

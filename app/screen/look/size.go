@@ -1,5 +1,7 @@
 package look
 
+import "math"
+
 // TextSize is how large texts are: for how far from the glass one reads.
 type TextSize string
 
@@ -31,8 +33,8 @@ func (s TextSize) CapitalMM() float64 {
 	return float64(body*s.factor()) * capital * 25.4 / 160
 }
 
-// Scaled is a size of text in the theme in use, from that of the middle.
+// Scaled is a size of text in the theme in use, from that of the middle, in whole points.
 func Scaled(points float32) float32 {
 	t, _ := now()
-	return points * t.Text.factor()
+	return float32(math.Round(float64(points * t.Text.factor())))
 }
