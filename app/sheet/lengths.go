@@ -151,7 +151,7 @@ func (m *maker) lengthStates() []named {
 		case i == long:
 			name = m.says.Say("sheet.longest")
 		}
-		if name != "" {
+		if name != "" && (r.Length != nil || r.Exposed != nil) {
 			out = append(out, named{name, r})
 		}
 	}

@@ -145,6 +145,14 @@ func TestStatedAndComputedValuesSaySo(t *testing.T) {
 	}
 }
 
+// The demo has slopes and heights, and no length: no row may say that one was read.
+func TestLengthsNobodyReadHaveNoRow(t *testing.T) {
+	s, _ := sheetOf(t, buildOf(t, "demo"), Options{})
+	if text := string(s.Text()); !strings.Contains(text, "No length is known") || strings.Contains(text, "how known") {
+		t.Error("the demo's sheet lists lengths that nobody read")
+	}
+}
+
 // 1324 mm from joint to joint, 41 mm from there to the face: 1365 mm. Worked apart from this code.
 func TestFacesAddToTheLength(t *testing.T) {
 	s, _ := sheetOf(t, with(t, buildOf(t, "gearbox-slip"), "rear_end.face_to_joint", "41", "mm", measure.Measured), Options{})

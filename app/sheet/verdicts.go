@@ -30,8 +30,8 @@ func (m *maker) verdicts() {
 			others = append(others, m.other(f))
 		}
 	}
-	m.chance()
 	m.grid(t)
+	m.chance()
 	m.packed("sheet.bares", bare)
 	m.packed("sheet.others", others)
 	m.packed("sheet.waiting", waiting)
