@@ -50,7 +50,7 @@ func (s *Screen) finding() page {
 func (s *Screen) findingActs(f checks.Finding) []fyne.CanvasObject {
 	var acts []fyne.CanvasObject
 	if f.Check == "reading.zero" {
-		acts = append(acts, part.NewWordKey("zero", part.Main, s.lang.Say("screen.more.zero"), s.does(func() { s.take.OpenReversal(f.Subject) })))
+		acts = append(acts, part.NewWordKey("zero", part.Main, s.lang.Say("rests.zero"), s.does(func() { s.take.OpenReversal(f.Subject) })))
 	}
 	if remedy.Asks(f) {
 		acts = append(acts, part.NewWordKey("cure", part.Main, s.lang.Say("cure.open"), s.does(func() { s.visit(s.newCure(f)) })))

@@ -39,6 +39,7 @@ var deCure = table{
 	"cure.tried.one":   "Wäre es so, änderte sich dieser Befund. Der Umbau bleibt, wie er ist.",
 	"cure.tried.none":  "Wäre es so, änderte sich kein Befund.",
 
+	"rests.zero":   "Nullpunkt suchen",
 	"rests.open":   "Worauf er beruht",
 	"rests.title":  "{0} beruht auf",
 	"rests.none":   "Er beruht noch auf keiner Messung.",

@@ -39,6 +39,7 @@ var enCure = table{
 	"cure.tried.one":   "If it were so, this finding changes. The build stays as it is.",
 	"cure.tried.none":  "If it were so, no finding changes.",
 
+	"rests.zero":   "Find its zero",
 	"rests.open":   "What it rests on",
 	"rests.title":  "{0} rests on",
 	"rests.none":   "It rests on no reading yet.",
