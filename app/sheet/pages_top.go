@@ -9,6 +9,10 @@ import (
 // codeSide is how wide the QR code is printed.
 const codeSide = 24 * unitsPerMM
 
+// quiet is kept free between the code and the box above it: with the gap there, more than the four
+// modules that a reader of such codes needs (ISO/IEC 18004; from memory).
+const quiet = 1.6 * unitsPerMM
+
 // top is the head of the first page: what the sheet may be used for, what it is, and its codes.
 func (l *layer) top() {
 	s, size := l.sheet, l.size.title
@@ -34,6 +38,7 @@ func (l *layer) top() {
 		l.write(edge, l.y, []string{p.Name}, l.size.body, draw.Quiet)
 		l.y += l.write(edge+name, l.y, draw.Wrap(p.Value, l.size.body, room-name), l.size.body, draw.Plain)
 	}
+	start += quiet
 	if l.code(edge+l.wide-codeSide, start) && l.y < start+codeSide {
 		l.y = start + codeSide
 	}
