@@ -4,7 +4,9 @@ import (
 	"context"
 	"fmt"
 	"os"
+	"os/exec"
 	"path/filepath"
+	"strings"
 	"testing"
 	"time"
 
@@ -40,7 +42,25 @@ func keepRows(t *testing.T) []row {
 	return []row{
 		within("keep → view model, full build, p50", waits.at(0.5), frame, "one frame"),
 		within("keep → view model, full build, p99", waits.at(0.99), frame, "one frame"),
+		beside("  beside it: laying out and painting the page, in software", painting(t), frame, "one frame"),
 	}
+}
+
+// painting is measured where the toolkit may be used.
+func painting(t *testing.T) time.Duration {
+	cmd := exec.Command("go", "test", "-count=1", "-v", "-run", "^TestPaint$", "yokebook/app/screen")
+	cmd.Env = append(os.Environ(), "YOKEBOOK_BENCH=paint")
+	out, err := cmd.Output()
+	_, rest, ok := strings.Cut(string(out), "painted in ")
+	if err != nil || !ok {
+		t.Fatalf("painting was not measured: %v\n%s", err, out)
+	}
+	text, _, _ := strings.Cut(rest, "\n")
+	d, err := time.ParseDuration(text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return d
 }
 
 func recheckRows(t *testing.T) []row {

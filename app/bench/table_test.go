@@ -36,6 +36,11 @@ func within(figure string, measured, most time.Duration, against string) row {
 	return row{figure, ms(measured), ms(most) + " " + against, float64(measured) / float64(most), 1}
 }
 
+// beside is a row for a time that has no budget of its own.
+func beside(figure string, measured, next time.Duration, what string) row {
+	return times(figure, measured, next, what, 0)
+}
+
 // times is a row for a time that is held against another of the same run.
 func times(figure string, measured, against time.Duration, what string, budget float64) row {
 	return row{figure, ms(measured), ms(against) + " " + what, float64(measured) / float64(against), budget}
