@@ -57,6 +57,7 @@ var measurements = []struct {
 	{"recheck", recheckRows},
 	{"disk", diskRows},
 	{"window", windowRows},
+	{"slider", sliderRows},
 	{"files", filesRows},
 	{"pass", passRows},
 	{"readings", readingRows},

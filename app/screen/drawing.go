@@ -100,10 +100,16 @@ func (v *drawingVisit) shown(s *Screen) page {
 				b.follow(m)
 			}
 		}
-		down, up := moved(func() { m.Step(false) }), moved(func() { m.Step(true) })
+		step := func(up bool) func() {
+			return func() {
+				moved(func() { m.Step(up) })()
+				s.remember()
+			}
+		}
+		down, up := step(false), step(true)
 		b.words = part.NewText(figuresOf(m), part.Held, 20, part.Plain)
 		b.slider = part.NewSlider("slider", s.lang.Say("drawing.hanging"), s.lang.Say("drawing.bump"), func(share float64) { moved(func() { m.Slide(share) })() })
-		b.slider.Stops = m.Stops()
+		b.slider.Stops, b.slider.Left = m.Stops(), s.remember
 		b.slider.Set(m.Share())
 		lay.Figures, lay.Slider = b.words, b.slider
 		lay.Lower = part.NewWordKey("lower", part.Ordinary, s.lang.Say("drawing.lower"), down)
@@ -161,10 +167,12 @@ func (b *board) follow(m *figure.Model) {
 	}
 }
 
-// figuresOf are the numbers that move with the axle, as they stand over the slider.
+// figuresOf are the numbers that move with the axle, as they stand over the slider. No line ends between
+// a number and its doubt.
 func figuresOf(m *figure.Model) string {
 	where, numbers := m.Lines()
-	return sentence(strings.TrimSpace(where + "\n" + strings.Join(numbers, " · ")))
+	text := strings.TrimSpace(where + "\n" + strings.Join(numbers, " · "))
+	return sentence(strings.ReplaceAll(text, " ± ", "±"))
 }
 
 // sheetsUnder lays sheets one under the other, each across the whole width.

@@ -18,9 +18,14 @@ type Slider struct {
 	Name  string
 	Stops []float64           // shares that are ticked
 	Moved func(share float64) // asked for a share of the way, 0 … 1
+	Left  func()              // the finger has left it where it is; may be nil
 
 	at   float64
 	ends [2]*Text
+
+	touched bool    // a finger is down that has not moved yet
+	down    float32 // where it came down
+	off     float32 // by how much the toolkit misplaces this drag
 }
 
 var (
@@ -70,23 +75,44 @@ func (s *Slider) follow(x float32) {
 	s.Moved(min(max(float64((x-handle/2)/long), 0), 1))
 }
 
+func (s *Slider) leave() {
+	if s.Left != nil {
+		s.Left()
+	}
+}
+
 // Tapped moves the handle.
-func (s *Slider) Tapped(e *fyne.PointEvent) { s.follow(e.Position.X) }
+func (s *Slider) Tapped(e *fyne.PointEvent) {
+	s.follow(e.Position.X)
+	s.leave()
+}
 
 // TappedSecondary is a slow press on a phone.
-func (s *Slider) TappedSecondary(e *fyne.PointEvent) { s.follow(e.Position.X) }
+func (s *Slider) TappedSecondary(e *fyne.PointEvent) { s.Tapped(e) }
 
-// Dragged takes the handle along.
-func (s *Slider) Dragged(e *fyne.DragEvent) { s.follow(e.Position.X) }
+// Dragged takes the handle along. The phone's driver counts the first way of a finger twice: after a
+// touch the places of its drag are set right by that way.
+func (s *Slider) Dragged(e *fyne.DragEvent) {
+	if s.touched {
+		s.touched, s.off = false, e.Position.X-(s.down+e.Dragged.DX)
+	}
+	s.follow(e.Position.X - s.off)
+}
 
 // DragEnd leaves it where it is.
-func (s *Slider) DragEnd() {}
+func (s *Slider) DragEnd() {
+	s.off = 0
+	s.leave()
+}
 
 // TouchDown moves the handle under the finger at once.
-func (s *Slider) TouchDown(e *mobile.TouchEvent) { s.follow(e.Position.X) }
+func (s *Slider) TouchDown(e *mobile.TouchEvent) {
+	s.touched, s.down = true, e.Position.X
+	s.follow(e.Position.X)
+}
 
 // TouchUp leaves it where it is.
-func (s *Slider) TouchUp(*mobile.TouchEvent) {}
+func (s *Slider) TouchUp(*mobile.TouchEvent) { s.touched = false }
 
 // TouchCancel leaves it where it is.
 func (s *Slider) TouchCancel(*mobile.TouchEvent) {}
