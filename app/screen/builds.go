@@ -21,10 +21,9 @@ const freshAtOnce = 32
 
 // builds is the page of all builds on this device, newest work first.
 func (s *Screen) builds() page {
-	if list, err := s.shelf.Glance(); err != nil {
-		s.err = err
-	} else {
-		s.racks.Set(list)
+	stale := s.racks.All() >= manyBuilds
+	if !stale {
+		s.glance()
 	}
 	s.racks.Find("")
 	fresh := s.does(func() { s.fresh = start.New() })
@@ -38,8 +37,21 @@ func (s *Screen) builds() page {
 	head := container.New(arrange.Beside{Sizes: s.sizes}, search, more)
 	newKey := part.NewWordKey("new", part.Main, s.lang.Say("screen.builds.new"), fresh)
 	p := page{object: s.listUnder(head, true, rows, newKey), enter: fresh}
-	s.freshen(rows)
+	s.freshen(rows, stale)
 	return p
+}
+
+// manyBuilds is how many builds are too many to look at the date of each file before the list is
+// shown: what was known last is shown first then.
+const manyBuilds = 500
+
+// glance takes over what the list knows.
+func (s *Screen) glance() {
+	if list, err := s.shelf.Glance(); err != nil {
+		s.err = err
+	} else {
+		s.racks.Set(list)
+	}
 }
 
 // searchFace says how many builds there are, or what did not work, and that the key searches.
@@ -69,9 +81,9 @@ func (s *Screen) buildRows() *part.Rows {
 }
 
 // freshen looks at builds that have changed, a few at a time, while the list is shown, and says in the
-// rows what it found.
-func (s *Screen) freshen(rows *part.Rows) {
-	if !s.racks.Pending() {
+// rows what it found. Where the list itself is stale it looks which ones have.
+func (s *Screen) freshen(rows *part.Rows, stale bool) {
+	if !stale && !s.racks.Pending() {
 		return
 	}
 	s.beside(func(ctx context.Context) func() {
@@ -87,7 +99,7 @@ func (s *Screen) freshen(rows *part.Rows) {
 				rows.Refresh()
 				rows.Laid()
 			}
-			s.freshen(rows)
+			s.freshen(rows, false)
 		}
 	})
 }

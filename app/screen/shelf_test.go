@@ -220,6 +220,8 @@ func (s *manyShelf) Glance() ([]logbook.Listing, error) {
 	return out, nil
 }
 
+func (s *manyShelf) Freshen(context.Context, int) ([]logbook.Listing, error) { return s.Glance() }
+
 func (s *manyShelf) Open(id measure.ID) (Book, error) {
 	s.opened++
 	return s.Shelf.Open(id)

@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"sync"
 	"time"
 
 	"yokebook/measure"
@@ -116,7 +117,29 @@ func (s *Store) stamp(id measure.ID) (Stamp, error) {
 }
 
 // readIndex returns the rows of index.json; none when it is missing, damaged or of another format.
+// They are kept until index.json changes; the caller changes none of them.
 func (s *Store) readIndex() map[measure.ID]Row {
+	var stamp Stamp
+	if info, err := s.fs.Stat(s.indexPath()); err == nil {
+		stamp = Stamp{Bytes: info.Size(), Modified: info.ModTime().UnixNano()}
+	}
+	s.index.Lock()
+	defer s.index.Unlock()
+	if s.index.rows == nil || s.index.stamp != stamp {
+		s.index.rows, s.index.stamp = s.parseIndex(), stamp
+	}
+	return s.index.rows
+}
+
+// indexCache holds the rows of index.json as they were read last. Rows that are out of date by then
+// are told by the stamps of their builds, as those of the file are.
+type indexCache struct {
+	sync.Mutex
+	stamp Stamp
+	rows  map[measure.ID]Row
+}
+
+func (s *Store) parseIndex() map[measure.ID]Row {
 	rows := map[measure.ID]Row{}
 	data, err := disk.Read(s.fs, s.indexPath(), maxBytes)
 	if err != nil {
@@ -139,6 +162,9 @@ func (s *Store) writeIndex(rows []Row) error {
 	if err != nil {
 		return fmt.Errorf("store: index: %w", err)
 	}
+	s.index.Lock()
+	defer s.index.Unlock()
+	s.index.rows = nil // the clock of the file may not have moved on
 	return disk.Replace(s.fs, s.indexPath(), append(data, '\n'))
 }
 

@@ -32,6 +32,8 @@ type Store struct {
 	dir string
 	fs  disk.FS
 	now func() time.Time
+
+	index indexCache
 }
 
 // Open returns the store in a folder, which is made when it is missing. The clock dates snapshots
