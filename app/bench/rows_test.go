@@ -17,8 +17,8 @@ import (
 
 const rounds = 200 // samples of a wait
 
-// keepRows measure from a pressed key to everything that the screen says: the reading is on the disk,
-// the findings are worked out, the next stop is known, and the texts are made.
+// keepRows measure from a pressed key to everything that the page after it says: the reading is on the
+// disk, the findings are worked out, the next stop is known, and the texts of what changed are made.
 func keepRows(t *testing.T) []row {
 	build := full(t)
 	readings := plain(build)
@@ -28,12 +28,12 @@ func keepRows(t *testing.T) []row {
 		book, done := bookOf(t, t.TempDir(), without(build, r))
 		entry := entryOf(r)
 		start := time.Now()
-		if _, err := book.Keep(entry); err != nil {
+		change, err := book.Keep(entry)
+		if err != nil {
 			t.Fatalf("%s: %v", r.Point, err)
 		}
 		book.Next()
-		book.Stops()
-		for _, f := range book.Findings() {
+		for _, f := range change.Findings {
 			words.English.Finding(f)
 		}
 		waits = append(waits, time.Since(start))
