@@ -220,4 +220,6 @@ Mit dem Prüfcode in der Fußzeile stellen zwei Personen am Telefon fest, dass s
 	"handover.whole":          "Ganze Seite",
 	"handover.writing":        "Schreibt das Blatt …",
 	"handover.writing.note":   "Zurück verlässt es.",
+	"sheet.either_way":        "± {0}",
+	"sheet.stroke.asked":      "verlangter nutzbarer Hub",
 }
