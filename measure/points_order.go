@@ -90,24 +90,25 @@ var orderPoints = slices.Concat(
 			Question: "All grease nipples in one line along the shaft?",
 			Place:    "So that one turn of the shaft brings all within reach of the gun."},
 	}),
-	rowsOf(supplyRows, "front_mate", "the shaft's front flange or yoke", GroupOrder, nil),
-	rowsOf(supplyRows, "rear_mate", "the shaft's rear flange or yoke", GroupOrder, nil),
-	rowsOf(supplyRows, "slip", "the sliding spline", GroupOrder, nil),
-	rowsOf(supplyRows, "tube", "the tube", GroupOrder, nil),
-	rowsOf(supplyRows, "centre_bearing", "the centre bearing", GroupOrder, twoPiece),
+	orderRows(rowsOf(supplyRows, "front_mate", "the shaft's front flange or yoke", GroupOrder, nil)),
+	orderRows(rowsOf(supplyRows, "rear_mate", "the shaft's rear flange or yoke", GroupOrder, nil)),
+	orderRows(rowsOf(supplyRows, "slip", "the sliding spline", GroupOrder, nil)),
+	orderRows(rowsOf(supplyRows, "tube", "the tube", GroupOrder, nil)),
+	orderRows(rowsOf(supplyRows, "centre_bearing", "the centre bearing", GroupOrder, twoPiece)),
 )
 
 // orderText are rows that a person answers in words.
 func orderText(rows []Point) []Point {
 	for i := range rows {
-		rows[i].Quantity, rows[i].Basis = Text, Stated
+		rows[i].Quantity = Text
 	}
 	return orderRows(rows)
 }
 
+// orderRows are said, not measured.
 func orderRows(rows []Point) []Point {
 	for i := range rows {
-		rows[i].Group = GroupOrder
+		rows[i].Group, rows[i].Basis = GroupOrder, Stated
 	}
 	return rows
 }

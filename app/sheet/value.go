@@ -46,7 +46,7 @@ func (m *maker) marked(r measure.Reading) string {
 		}
 	}
 	switch {
-	case r.Basis == measure.Estimated, r.Basis == measure.Stated && p.Quantity != measure.Text:
+	case r.Basis == measure.Estimated, r.Basis == measure.Stated && p.Quantity != measure.Text && p.Group != measure.GroupOrder:
 		return m.says.Say("sheet.basis", text, m.says.Basis(r.Basis))
 	}
 	return text
