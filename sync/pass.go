@@ -3,6 +3,7 @@ package sync
 import (
 	"context"
 	"fmt"
+	"maps"
 	"slices"
 	"time"
 
@@ -38,7 +39,8 @@ type run struct {
 	now    time.Time               // by this device
 	there  time.Time               // by the clock that dates the files
 	listed map[string]place.File   // what the place holds
-	files  map[measure.ID][]string // the files of each build
+	noted  []noted                 // the files that hold builds
+	files  map[measure.ID][]string // the files of each build, once they were asked for
 	held   map[measure.ID]string   // stamps of what this device has
 	pages  map[string]page         // files that were read in this pass, as far as there is room
 	room   int                     // bytes left for pages
@@ -54,8 +56,7 @@ func (p Pass) Run(ctx context.Context, m *Memory) (Report, error) {
 		m.Device = p.Device
 	}
 	r := &run{Pass: p, memory: m, report: Report{Place: p.Place.Name()}, now: p.Now(), room: roomForPages,
-		listed: map[string]place.File{}, files: map[measure.ID][]string{},
-		held: map[measure.ID]string{}, pages: map[string]page{}}
+		pages: map[string]page{}}
 	err := r.work(ctx)
 	return r.report, err
 }
@@ -69,12 +70,15 @@ func (r *run) work(ctx context.Context) error {
 	if err != nil {
 		return err
 	}
+	r.held = make(map[measure.ID]string, len(held))
 	for _, h := range held {
 		r.held[h.ID] = h.Stamp
 	}
 	if r.there = listing.Now; r.there.IsZero() {
 		r.there = r.now
 	}
+	r.listed = make(map[string]place.File, len(listing.Files))
+	r.noted = make([]noted, 0, len(listing.Files))
 	for _, f := range listing.Files {
 		r.listed[f.Name] = f
 	}
@@ -85,7 +89,7 @@ func (r *run) work(ctx context.Context) error {
 			return err
 		}
 	}
-	ids := r.ids()
+	ids := r.ids(held)
 	for i, id := range ids {
 		r.tell("builds", i, len(ids))
 		if err := ctx.Err(); err != nil {
@@ -98,35 +102,31 @@ func (r *run) work(ctx context.Context) error {
 	return nil
 }
 
-// ids lists the builds that are here, there or remembered, sorted.
-func (r *run) ids() []measure.ID {
-	all := map[measure.ID]bool{}
-	for id := range r.held {
-		all[id] = true
+// ids lists the builds that are here or there, sorted.
+func (r *run) ids(held []Held) []measure.ID {
+	out := make([]measure.ID, 0, len(held))
+	for _, h := range held {
+		out = append(out, h.ID)
 	}
-	for id := range r.files {
-		all[id] = true
-	}
-	var out []measure.ID
-	for id := range all {
-		out = append(out, id)
+	for _, n := range r.noted {
+		if _, here := r.held[n.build]; !here {
+			out = append(out, n.build)
+		}
 	}
 	slices.Sort(out)
-	return out
+	return slices.Compact(out)
 }
 
 // forget drops what is remembered of files that are gone and of builds that are nowhere.
 func (r *run) forget() {
-	for name := range r.memory.Files {
-		if _, there := r.listed[name]; !there {
-			delete(r.memory.Files, name)
-		}
-	}
-	for id := range r.memory.Builds {
-		if _, here := r.held[id]; !here {
-			delete(r.memory.Builds, id)
-		}
-	}
+	maps.DeleteFunc(r.memory.Files, func(name string, _ seen) bool {
+		_, there := r.listed[name]
+		return !there
+	})
+	maps.DeleteFunc(r.memory.Builds, func(id measure.ID, _ row) bool {
+		_, here := r.held[id]
+		return !here
+	})
 }
 
 func (r *run) tell(phase string, done, of int) {

@@ -65,7 +65,7 @@ func (r *run) ownName(id measure.ID) string {
 	if _, there := r.listed[own]; there {
 		return own
 	}
-	for _, name := range r.files[id] {
+	for _, name := range r.filesOf(id) {
 		if strings.EqualFold(name, own) {
 			return name
 		}
@@ -77,7 +77,7 @@ func (r *run) ownName(id measure.ID) string {
 func (r *run) gather(ctx context.Context, s *side) error {
 	own := r.ownName(s.id)
 	var builds []*measure.Build
-	for _, name := range r.files[s.id] {
+	for _, name := range r.filesOf(s.id) {
 		p, ok := r.pages[name]
 		if !ok {
 			var err error
