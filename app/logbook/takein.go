@@ -10,6 +10,7 @@ import (
 type FileIn struct {
 	Name string
 	Data []byte
+	Err  error // why it could not be read; nil when it could
 }
 
 // TakenIn says what became of a build file.
@@ -29,8 +30,11 @@ func (s *Shelf) ImportAll(ctx context.Context, files []FileIn, told func(done in
 			break
 		}
 		told(i)
-		id, _, err := s.Import(f.Data)
-		out = append(out, TakenIn{Name: f.Name, Build: id, Err: err})
+		r := TakenIn{Name: f.Name, Err: f.Err}
+		if f.Err == nil {
+			r.Build, _, r.Err = s.Import(f.Data)
+		}
+		out = append(out, r)
 	}
 	return out
 }

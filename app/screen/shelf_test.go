@@ -4,8 +4,13 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/storage"
 
 	"yokebook/app/device"
 	"yokebook/app/logbook"
@@ -116,6 +121,29 @@ func TestFilesAreTakenInAndWhatIsNoBuildIsNamed(t *testing.T) {
 	d.tap("more", "import").sees("Builds: what else?")
 	d.s.On(device.Device{Pickers: hands{err: errors.New("the card is gone")}})
 	d.tap("import").sees("The card is gone")
+}
+
+func TestFilesDroppedOnTheListAreTakenInTogether(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.s.inline = true
+	dir := t.TempDir()
+	var uris []fyne.URI
+	for i := range 2 {
+		f := buildFile(t, i)
+		path := filepath.Join(dir, f.Name)
+		if err := os.WriteFile(path, f.Data, 0o644); err != nil {
+			t.Fatal(err)
+		}
+		uris = append(uris, storage.NewFileURI(path))
+	}
+	uris = append(uris, storage.NewFileURI(filepath.Join(dir, "gone.json")))
+	d.s.dropped(uris)
+	d.sees("Build files taken in: 2 of 3", "gone.json").tap("ok").sees("Builds on this device: 2")
+	d.tap("build.*")
+	d.s.dropped(uris)
+	if d.s.top() != nil {
+		t.Error("files were taken in over an open build")
+	}
 }
 
 func TestTakingInCanBeStopped(t *testing.T) {

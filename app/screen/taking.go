@@ -4,6 +4,10 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/storage"
 
 	"yokebook/app/device"
 	"yokebook/app/logbook"
@@ -44,6 +48,25 @@ func (s *Screen) takeIn(files []logbook.FileIn) {
 	if len(files) > 0 {
 		s.visit(&taking{files: files})
 	}
+}
+
+// dropped takes in the files that were dropped on the list of builds, any number at once. Over an open
+// build nothing is taken in.
+func (s *Screen) dropped(uris []fyne.URI) {
+	if s.book != nil || s.fresh != nil || len(uris) == 0 {
+		return
+	}
+	s.work(func(ctx context.Context) func() {
+		var in []logbook.FileIn
+		for _, u := range uris {
+			if ctx.Err() != nil {
+				break
+			}
+			data, err := device.Read(u.Name(), func() (io.ReadCloser, error) { return storage.Reader(u) })
+			in = append(in, logbook.FileIn{Name: u.Name(), Data: data, Err: err})
+		}
+		return func() { s.takeIn(in) }
+	})
 }
 
 // back stops the work first; then it leaves.

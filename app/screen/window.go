@@ -20,6 +20,7 @@ func Open(a fyne.App, shelf Shelf, lang *words.Language) (fyne.Window, *Screen) 
 	w.SetPadded(false)
 	w.SetContent(s.Content())
 	w.Resize(first)
+	w.SetOnDropped(func(_ fyne.Position, files []fyne.URI) { s.dropped(files) })
 	s.Listen(w.Canvas())
 	return w, s
 }
