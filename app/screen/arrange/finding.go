@@ -37,7 +37,8 @@ func (f *Finding) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	}
 	used := f.top(x, y, w, 250)
 	foot := y + h - s.Key
-	place(f.Body, x, y+used+8, w, foot-s.Gap-(y+used+8))
+	const apart = 19 // a finger that rolls off a key must not come to what scrolls: it would be taken for a drag
+	place(f.Body, x, y+used+8, w, foot-max(s.Gap, apart)-(y+used+8))
 	f.keys(x, foot, w, 240, s)
 }
 
