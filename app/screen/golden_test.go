@@ -135,7 +135,7 @@ func (d *desk) markup() string {
 			fmt.Fprintf(&b, "field %s\n", place)
 		case *widget.Label:
 			fmt.Fprintf(&b, "label %q\n", o.Text)
-		case *widget.Entry:
+		case *part.Entry:
 			fmt.Fprintf(&b, "entry %q %s\n", o.Text, place)
 		}
 	})
