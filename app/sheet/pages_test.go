@@ -42,7 +42,7 @@ func everySheet(t *testing.T) []namedSheet {
 			if err != nil {
 				t.Fatal(err)
 			}
-			made = append(made, namedSheet{fmt.Sprintf("%s %s %s", name, o.Paper.Name, o.Units), s})
+			made = append(made, namedSheet{fmt.Sprintf("%s %s %s %s", name, o.Paper.Name, o.Units, s.Tag), s})
 		}
 	}
 	return made

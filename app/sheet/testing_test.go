@@ -80,13 +80,14 @@ func poppler(t *testing.T, pdf []byte, program string, args ...string) string {
 	return string(out)
 }
 
-// allOptions are both papers in every choice of units.
+// allOptions are both papers in every choice of units, and both in German.
 func allOptions() []Options {
 	var out []Options
 	for _, p := range Papers {
 		for _, u := range words.AllUnits {
 			out = append(out, Options{Paper: p, Units: u})
 		}
+		out = append(out, Options{Paper: p, Units: words.Metric, Language: words.German})
 	}
 	return out
 }
