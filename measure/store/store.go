@@ -66,8 +66,11 @@ func (s *Store) IDs() ([]measure.ID, error) {
 	there := map[measure.ID]bool{}
 	for _, e := range files {
 		name, isBuild := strings.CutSuffix(e.Name(), ".db")
+		if !isBuild { // such as a lock, of which each build has one
+			continue
+		}
 		id, err := measure.ParseID(name)
-		there[id] = there[id] || isBuild && err == nil && e.Type().IsRegular()
+		there[id] = there[id] || err == nil && e.Type().IsRegular()
 	}
 	for _, e := range folders {
 		id, err := measure.ParseID(e.Name())
