@@ -45,9 +45,13 @@ func (s *Screen) builds() page {
 // shown: what was known last is shown first then.
 const manyBuilds = 500
 
+// lookedAtFirst is how many builds that have changed are looked at before the list is shown: the one
+// that was left just now, and one more.
+const lookedAtFirst = 2
+
 // glance takes over what the list knows.
 func (s *Screen) glance() {
-	if list, err := s.shelf.Glance(); err != nil {
+	if list, err := s.shelf.Freshen(context.Background(), lookedAtFirst); err != nil {
 		s.err = err
 	} else {
 		s.racks.Set(list)

@@ -138,7 +138,7 @@ func TestFilesDroppedOnTheListAreTakenInTogether(t *testing.T) {
 	}
 	uris = append(uris, storage.NewFileURI(filepath.Join(dir, "gone.json")))
 	d.s.dropped(uris)
-	d.sees("Build files taken in: 2 of 3", "gone.json").tap("ok").sees("Builds on this device: 2")
+	d.sees("Build files taken in: 2 of 3", "gone.json: can't be read").tap("ok").sees("Builds on this device: 2")
 	d.tap("build.*")
 	d.s.dropped(uris)
 	if d.s.top() != nil {
