@@ -177,8 +177,8 @@ var deScreen = table{
 	"skip.unsafe":         "Nicht sicher machbar",
 	"skip.later":          "Später",
 
-	"screen.repeats":            "{0} Messungen",
-	"screen.repeats.apart":      "{0} fällt heraus: ansehen, streichen oder neu messen",
+	"screen.repeats":            "{0} Werte",
+	"screen.repeats.apart":      "{0} fällt heraus: streichen oder neu messen",
 	"screen.records.none":       "Noch keine Messung.",
 	"screen.record.gone":        "Diese Messung ist nicht mehr da.",
 	"screen.record.counts":      "zählt",

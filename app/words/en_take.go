@@ -32,7 +32,7 @@ var enTake = table{
 	"subject.obstacle": "obstacle {0}",
 
 	"screen.more.groups":      "What else can be measured",
-	"screen.more.leave":         "Leave this group: {0}",
+	"screen.more.leave":       "Leave this group: {0}",
 	"screen.more.told":        "How the file was read back",
 	"screen.groups":           "What else can be measured",
 	"screen.groups.row":       "{0} of {1} read or left out · findings that wait for it: {2}",
