@@ -7,7 +7,6 @@ toolchain go1.26.8
 require (
 	codeberg.org/go-fonts/dejavu v0.4.0
 	codeberg.org/go-pdf/fpdf v0.12.0
-	codeberg.org/go-pdf/fpdf v0.12.0
 	early.yokebook v0.0.0
 	fyne.io/fyne/v2 v2.7.1
 	github.com/gofrs/flock v0.13.2
@@ -15,6 +14,7 @@ require (
 	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	github.com/spf13/cobra v1.10.2
 	github.com/tidwall/buntdb v1.3.0
+	github.com/zalando/go-keyring v0.2.8
 	golang.org/x/image v0.40.0
 	golang.org/x/net v0.61.0
 	gonum.org/v1/gonum v0.17.0
@@ -65,7 +65,6 @@ require (
 	github.com/tidwall/rtred v0.1.2 // indirect
 	github.com/tidwall/tinyqueue v0.1.1 // indirect
 	github.com/yuin/goldmark v1.7.8 // indirect
-	github.com/zalando/go-keyring v0.2.8 // indirect
 	go.yaml.in/yaml/v3 v3.0.5 // indirect
 	golang.org/x/exp/typeparams v0.0.0-20231108232855-2478ac86f678 // indirect
 	golang.org/x/mod v0.42.0 // indirect
