@@ -56,11 +56,6 @@ func (v placesVisit) page(s *Screen) page {
 	return s.linesPage(title, lines)
 }
 
-// placesKey is the way to the places from the list of builds.
-func (s *Screen) placesKey(kind part.Kind) fyne.CanvasObject {
-	return part.NewWordKey("places", kind, s.lang.Say("places.open"), s.does(func() { s.visit(placesVisit{}) }))
-}
-
 // linesPage is a page of rows of all kinds under a title, or under what did not work.
 func (s *Screen) linesPage(title string, lines []func() fyne.CanvasObject) page {
 	return s.linesOf(title, lines, shareRoom)

@@ -150,6 +150,10 @@ func TestWhereTheBuildsAre(t *testing.T) {
 	home := func() (string, error) { return "/home/of/a/desk", nil }
 	none := func() (string, error) { return "", errors.New("neither $XDG_CONFIG_HOME nor $HOME are defined") }
 	sandbox := storage.NewFileURI("/data/user/0/io.github.yokebook/files")
+	content, err := storage.ParseURI("content://x/y")
+	if err != nil {
+		t.Fatal(err)
+	}
 	for _, row := range []struct {
 		name   string
 		mobile bool
@@ -163,7 +167,7 @@ func TestWhereTheBuildsAre(t *testing.T) {
 		{"a phone, which has no home", true, "", sandbox, none, "/data/user/0/io.github.yokebook/files"},
 		{"a phone's driver on a desk, told where", true, "/tmp/x", sandbox, home, "/home/of/a/desk"},
 		{"a phone that gives none", true, "", nil, home, ""},
-		{"a folder that is no file address", true, "", storage.NewURI("content://x/y"), home, ""},
+		{"a folder that is no file address", true, "", content, home, ""},
 	} {
 		t.Setenv("YOKEBOOK_HOME", row.asked)
 		got, err := Storage{App: rooted{root: row.root}, Mobile: row.mobile, Home: row.home}.Root()
