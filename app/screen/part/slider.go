@@ -23,9 +23,10 @@ type Slider struct {
 	at   float64
 	ends [2]*Text
 
-	touched bool    // a finger is down that has not moved yet
-	down    float32 // where it came down
-	off     float32 // by how much the toolkit misplaces this drag
+	touched  bool    // a finger is down that has not moved yet
+	dragging bool    // a drag has begun
+	down     float32 // where it came down
+	off      float32 // by how much the toolkit misplaces this drag
 }
 
 var (
@@ -90,18 +91,25 @@ func (s *Slider) Tapped(e *fyne.PointEvent) {
 // TappedSecondary is a slow press on a phone.
 func (s *Slider) TappedSecondary(e *fyne.PointEvent) { s.Tapped(e) }
 
-// Dragged takes the handle along. The phone's driver counts the first way of a finger twice: after a
-// touch the places of its drag are set right by that way.
+// Dragged takes the handle along. The phone's driver counts the first way of a finger twice: the places
+// of its drag are set right by that way, also where the page was built anew under the finger.
 func (s *Slider) Dragged(e *fyne.DragEvent) {
-	if s.touched {
-		s.touched, s.off = false, e.Position.X-(s.down+e.Dragged.DX)
+	if !s.dragging {
+		_, phone := fyne.CurrentApp().Driver().(mobile.Driver)
+		switch {
+		case s.touched:
+			s.off = e.Position.X - (s.down + e.Dragged.DX)
+		case phone:
+			s.off = e.Dragged.DX
+		}
 	}
+	s.dragging, s.touched = true, false
 	s.follow(e.Position.X - s.off)
 }
 
 // DragEnd leaves it where it is.
 func (s *Slider) DragEnd() {
-	s.off = 0
+	s.off, s.dragging = 0, false
 	s.leave()
 }
 
