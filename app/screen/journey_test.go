@@ -280,7 +280,7 @@ func TestUnitSwitch(t *testing.T) {
 	d.newBuild("Invented estate")
 	d.goTo("shaft.length.ride/kerb").tap("bring.done", "caution.ok").sees("– mm")
 	d.tap("more", "more.unit").sees("– in")
-	d.read("47.5", "").sees("KEPT 47.5 in")
+	d.read("47.5", "").sees("KEPT 1206 mm (47.5 in)")
 }
 
 func TestAnImpossibleValueIsRefusedInWords(t *testing.T) {
