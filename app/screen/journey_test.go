@@ -230,7 +230,7 @@ func TestRepeatsAreShown(t *testing.T) {
 	d.newBuild("Invented estate")
 	d.goTo("gearbox.slope.ride/kerb").tap("bring.done", "caution.ok")
 	d.read("2.4", "yes")
-	if strings.Contains(d.text(), "1 readings") {
+	if strings.Contains(d.text(), "readings: 1") {
 		t.Error("one reading has no repeats")
 	}
 	for _, number := range []string{"2.5", "2.4", "9.0"} {
@@ -298,7 +298,7 @@ func TestOpenedAgain(t *testing.T) {
 	d.newBuild("Invented estate")
 	d.read("5200", "").on().tap("key.0", "key.decimal")
 	d.restart().sees("Gear highest ratio", "0.").tap("key.8", "more", "more.builds")
-	d.restart().sees("Builds on this device", "Invented estate", "1 readings").tap("build.*").sees("Gear highest ratio", "0.8")
+	d.restart().sees("Builds on this device", "Invented estate", "readings: 1").tap("build.*").sees("Gear highest ratio", "0.8")
 	d.goTo("gearbox.slope.ride/kerb").tap("bring.done", "caution.ok", "stand.laid", "laid.rear.down", "key.8", "key.7")
 	d.restart().sees("Gearbox slope", "87°", "on wheels").tap("keep.yes").sees("KEPT 87°")
 	if got := d.s.take.Kept().Reading; got.Way != 1 || got.Lay != "face" {

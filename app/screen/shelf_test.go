@@ -95,7 +95,7 @@ func TestABuildThatChangedIsLookedAtWhileTheListIsShown(t *testing.T) {
 	d := openDesk(t, phone, false)
 	d.s.inline = true
 	d.newBuild("Invented estate").read("5200", "").tap("again", "more")
-	d.reach("more.builds").sees("1 readings")
+	d.reach("more.builds").sees("readings: 1")
 }
 
 // buildFile is a build of another device as a file.
