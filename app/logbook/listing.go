@@ -2,7 +2,6 @@ package logbook
 
 import (
 	"context"
-	"time"
 
 	"yokebook/checks"
 	"yokebook/measure"
@@ -44,34 +43,11 @@ func (s *Shelf) listWhile(goOn func() bool) ([]Listing, error) {
 func summarise(b *measure.Build, findings []checks.Finding, stops []route.Stop) store.Row {
 	worst, counts := Worst(findings)
 	row := store.Row{Title: b.Title, Readings: len(b.CurrentReadings(document.Hash)),
-		LastWork: lastWork(b), Wanted: route.Wanted(stops), Worst: string(worst), Counts: map[string]int{}}
+		LastWork: b.LastRecord(), Wanted: route.Wanted(stops), Worst: string(worst), Counts: map[string]int{}}
 	for verdict, n := range counts {
 		row.Counts[string(verdict)] = n
 	}
 	return row
-}
-
-// lastWork is the latest time that any record of the build carries.
-func lastWork(b *measure.Build) time.Time {
-	var last time.Time
-	see := func(text string) {
-		if at, err := time.Parse(time.RFC3339Nano, text); err == nil && at.After(last) {
-			last = at.UTC()
-		}
-	}
-	for _, r := range b.Readings {
-		see(r.At)
-	}
-	for _, r := range b.Strikes {
-		see(r.At)
-	}
-	for _, r := range b.Skips {
-		see(r.At)
-	}
-	for _, r := range b.Heads {
-		see(r.At)
-	}
-	return last
 }
 
 func listing(row store.Row) Listing {

@@ -103,31 +103,8 @@ func Make(b *measure.Build, found *checks.Result, o Options) (*Sheet, error) {
 		m = newMaker(made, again, says)
 		m.ordered = &asOrdered{was, checks.Differences(found.Findings, again.Findings)}
 	}
-	s := &Sheet{Name: says.Say(m.key("sheet.name")), Title: words.Plain(b.Title), Build: b.ID, Code: CheckCode(sum), At: newest(b), Paper: o.Paper, Tag: says.Tag, says: says}
+	s := &Sheet{Name: says.Say(m.key("sheet.name")), Title: words.Plain(b.Title), Build: b.ID, Code: CheckCode(sum), At: b.LastRecord(), Paper: o.Paper, Tag: says.Tag, says: says}
 	s.First, s.Alarm = m.first()
 	s.Blocks = m.all()
 	return s, nil
-}
-
-// newest is the latest time that any record of the build carries.
-func newest(b *measure.Build) time.Time {
-	var last time.Time
-	see := func(text string) {
-		if at, err := time.Parse(time.RFC3339Nano, text); err == nil && at.After(last) {
-			last = at.UTC()
-		}
-	}
-	for _, r := range b.Readings {
-		see(r.At)
-	}
-	for _, r := range b.Strikes {
-		see(r.At)
-	}
-	for _, r := range b.Skips {
-		see(r.At)
-	}
-	for _, r := range b.Heads {
-		see(r.At)
-	}
-	return last
 }
