@@ -209,7 +209,7 @@ func (s *Screen) recordFacts(r measure.Reading) []string {
 	if r.Tag != "" {
 		facts = append(facts, s.obstacleName(r.Tag))
 	}
-	return append(facts, r.Note)
+	return append(facts, s.lang.By(r.By), r.Note)
 }
 
 // when is the time of a reading as the clock on the wall shows it here; "" where it has none.

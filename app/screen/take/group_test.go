@@ -175,3 +175,16 @@ func TestAStrikeIsUndoneOnItsResult(t *testing.T) {
 		t.Errorf("%d readings count", got)
 	}
 }
+
+// What is entered as built is a reading of the shaft builder, as the file says.
+func TestWhatWasBuiltIsReadByTheBuilder(t *testing.T) {
+	m, _ := open(t)
+	enter(m, measure.GroupBuilt)
+	for _, d := range []int{1, 0, 1, 0} {
+		m.Digit(d)
+	}
+	m.Keep()
+	if k := m.Kept(); k == nil || k.Reading.By != "builder" || k.Reading.Point != "as_built.closed_length" {
+		t.Errorf("kept %+v on page %s", k, m.Page())
+	}
+}

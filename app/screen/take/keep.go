@@ -103,8 +103,12 @@ func (m *Model) submit(v measure.Value) {
 	m.ask(e)
 }
 
-// ask asks back about an entry where something looks wrong, and else keeps it.
+// ask asks back about an entry where something looks wrong, and else keeps it. What was built is read by
+// the one who built it.
 func (m *Model) ask(e logbook.Entry) {
+	if m.stop.Point.Group == measure.GroupBuilt {
+		e.By = "builder"
+	}
 	m.entry = e
 	if m.doubts = m.log.Doubts(e); len(m.doubts) > 0 {
 		m.open(Doubts)
