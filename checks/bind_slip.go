@@ -74,7 +74,8 @@ func (e *engine) engagedNeed() (*quantity, []Missing) {
 	return e.combine("engaged", 1, func(x, out []float64) { out[0] = float64(x[0] * x[1]) }, major, exact(e.setting("slip.engaged")))[0], nil
 }
 
-// slipEngaged is the spline engaged at the longest position.
+// slipEngaged is the spline engaged at the longest position. Where its low end is none at all, a note
+// ahead of all others says that the shaft can fall out.
 func slipEngaged(e *engine, _ string) answer {
 	st := e.strokeOf()
 	a := st.answer(st.longest)
@@ -102,6 +103,9 @@ func slipEngaged(e *engine, _ string) answer {
 		}
 	}, args...)[0]
 	least, missing := e.engagedNeed()
+	if low, _ := a.q.interval(); low <= 0 {
+		a.notes = append([]Message{{Key: MsgSlipFalls}}, a.notes...)
+	}
 	if least == nil {
 		a.missing, a.silent = append(a.missing, missing...), true
 		return a

@@ -142,10 +142,9 @@ func jointTorque(e *engine, _ string) answer {
 func couple(e *engine, subject string) answer {
 	j := e.jointIndex(subject)
 	c := e.torqueCase()
-	a := e.workingAngle(j, true)
+	a := e.workingAngle(j)
 	if a.missing = append(a.missing, c.missing...); len(a.missing) > 0 {
-		a.q = nil
-		return a
+		return answer{missing: a.missing}
 	}
 	a.q = e.combine("couple", 1, func(x, out []float64) { out[0], _ = joint.Couples(x[0], x[1]) }, c.q, a.q)[0]
 	a.silent = true
@@ -160,34 +159,41 @@ func couple(e *engine, subject string) answer {
 	return a
 }
 
-// workingAngle is a joint's angle at ride height, on own weight where that was read; worst takes the
-// largest of all running states, wound up or not.
-func (e *engine) workingAngle(j int, worst bool) answer {
+// workingAngle is a joint's largest angle of all states that the shaft runs in at ride height, on own
+// weight or laden, wound up or not. A note names the state; where no state was read there is none, for
+// slopes that are stated hold in every one.
+func (e *engine) workingAngle(j int) answer {
 	var list []*quantity
 	var a answer
+	var worst measure.State
 	for _, s := range []measure.State{measure.RideKerb, measure.RideLaden} {
 		for _, ln := range e.lines {
-			if ln.state.Base() != s || !worst && (ln.state.Case != "" || len(list) > 0) {
+			if ln.state.Base() != s {
 				continue
 			}
 			if q := e.angle(ln, j); q != nil {
+				if len(list) == 0 || q.best > maxBest(list) {
+					worst = ln.state
+				}
 				list = append(list, q)
 				a.predicted = a.predicted || ln.predicted
 			}
 		}
 	}
-	if len(list) == 0 { // no state was read; slopes that are stated hold in every one
+	if len(list) == 0 {
 		return e.atJoint(e.lineOf(measure.RideKerb), j)
 	}
+	a.notes = []Message{{MsgWorstState, []any{worst.String()}}}
 	a.q = e.combine("most", 1, func(x, out []float64) { out[0] = slices.Max(x) }, list...)[0]
 	return a
 }
 
-// life is reckoned at the highest shaft speed and the mean torque; each half of a double joint takes
+// life is reckoned at the highest shaft speed, the mean torque and the largest angle that the joint runs
+// at, so that the hours are no more than it is good for; each half of a double joint takes
 // half the angle.
 func life(e *engine, subject string) answer {
 	j := e.jointIndex(subject)
-	a := e.workingAngle(j, false)
+	a := e.workingAngle(j)
 	mean, rated, s := e.bench("shaft.torque_mean"), e.bench("joint.life_torque"), e.speedOf()
 	if mean == nil {
 		a.missing = append(a.missing, need("shaft.torque_mean"))
@@ -196,8 +202,7 @@ func life(e *engine, subject string) answer {
 		a.missing = append(a.missing, need("joint.life_torque"))
 	}
 	if a.missing = append(a.missing, s.missing...); len(a.missing) > 0 {
-		a.q = nil
-		return a
+		return answer{missing: a.missing}
 	}
 	halves := 1.0
 	if e.lineOf(measure.RideKerb).double[j] {

@@ -10,6 +10,7 @@ const (
 	MsgStateFiner   = "advice.state_finer"   // (point) a stated value that decides by its last digit: state more digits
 	MsgPathDisputed = "advice.path_disputed" // readings and sizes don't agree: look at both
 
+	MsgSlipFalls    = "note.slip_falls"    // the spline can come apart: the shaft falls out
 	MsgPath         = "note.path"          // (way: fixed, links, leaf, read, straight) how the axle's path is known
 	MsgEyeInFront   = "note.eye_in_front"  // which spring eye is fixed was not said: the front one
 	MsgComputedFrom = "note.computed_from" // (state) a state that was not read, computed from one that was
@@ -23,6 +24,6 @@ const (
 )
 
 var travelMessages = []string{
-	MsgSlipLonger, MsgSlipShorter, MsgSlipStroke, MsgSlipSeal, MsgPathDisputed, MsgPath, MsgEyeInFront,
+	MsgSlipLonger, MsgSlipShorter, MsgSlipStroke, MsgSlipSeal, MsgPathDisputed, MsgSlipFalls, MsgPath, MsgEyeInFront,
 	MsgComputedFrom, MsgHeightMoved, MsgSlipExtremes, MsgSlipNeeds, MsgSlipExposed, MsgSlipTail, MsgSlipWound, MsgWindUpWorked, MsgStateAssumed, MsgStateFiner,
 }

@@ -96,6 +96,27 @@ func TestSlipVerdicts(t *testing.T) {
 	}
 }
 
+// A spline that is drawn out as far as its last tooth holds nothing: the shaft falls. That is said ahead
+// of all else, and so it is where only the doubt reaches it; not where teeth stay.
+func TestSlipThatCanComeApart(t *testing.T) {
+	for _, c := range []struct {
+		source string
+		usable float64
+		falls  bool
+	}{
+		{"geometry: 30 out at ride height and 3.3 more where it is longest (worked apart from this code); 32 of spline let go", 32, true},
+		{"the same with 100 of spline: 66.7 stay", 100, false},
+	} {
+		s := onLeaves(t, measure.NewLayout())
+		s.wholeTravel()
+		s.spline(c.usable, 30, 35)
+		f := find(t, s.run(), "slip.engaged||")
+		if first := len(f.Notes) > 0 && f.Notes[0].Key == checks.MsgSlipFalls; first != c.falls {
+			t.Errorf("%s: %s at %.2f, notes %v", c.source, f.Verdict, *f.Value, f.Notes)
+		}
+	}
+}
+
 // A tape settles no tenth: what is a millimetre from its limit is unsure.
 func TestSlipIsUnsureNearItsLimit(t *testing.T) {
 	s := onLeaves(t, measure.NewLayout())

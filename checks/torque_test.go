@@ -114,6 +114,32 @@ func TestCoupleOfAJoint(t *testing.T) {
 	}
 }
 
+// The load may bend a joint more than the vehicle's own weight: the hours are those of the larger angle,
+// and the finding names the state. Life falls with the angle (sizing guide of a joint supplier: hours go
+// by one over angle and speed).
+func TestLifeIsOfTheLargestAngleThatItRunsAt(t *testing.T) {
+	hours := func(laden bool) float64 {
+		s := geared(t, measure.NewLayout())
+		if laden {
+			s.slopes(measure.RideLaden, "0.0", "8.0", "0.0")
+		}
+		s.plate("shaft.torque_mean", "200.0", "joint.life_torque", "800.0")
+		f := find(t, s.run(), "joint.life|front|")
+		for _, m := range f.Notes {
+			if m.Key == checks.MsgWorstState && (m.Args[0] == "ride/laden") != laden {
+				t.Errorf("laden read: %v, worst %v", laden, m.Args)
+			}
+		}
+		if !has(f.Notes, checks.MsgWorstState) {
+			t.Errorf("notes %v", f.Notes)
+		}
+		return *f.Value
+	}
+	if own, laden := hours(false), hours(true); math.Abs(laden/own-0.5) > 0.01 {
+		t.Errorf("%.0f h at 4° on own weight, %.0f h at 8° laden: want half", own, laden)
+	}
+}
+
 // Life by both exponents: 3° and 4°, 3000 rev/min, a quarter of the rated torque.
 func TestLifeShowsTheRangeOfBothExponents(t *testing.T) {
 	s := geared(t, measure.NewLayout())

@@ -20,7 +20,7 @@ var deFormulas = table{
 		"beladenen Räder durchdrehen lässt. Gegen das zulässige Moment des Gelenks.",
 	"formula.joint.couple": "Moment der Welle mal Tangens oder Sinus des Beugewinkels: was Welle und Lager zweimal je Umdrehung biegt.",
 	"formula.joint.life": "Stunden, die neun von zehn Gelenken überdauern: 1.500.000 durch Winkel und Drehzahl, mal Verhältnis von zulässigem zu mittlerem " +
-		"Moment hoch 3 oder 10/3. Ein Winkel unter 3° zählt als 3°.",
+		"Moment hoch 3 oder 10/3. Es zählt der größte Winkel, mit dem es läuft, auch beladen und unter Moment; unter 3° zählt er als 3°.",
 
 	"formula.travel.agreement": "Was in einem Zustand gemessen wurde, weniger was die Bahn der Achse aus Federn oder Lenkern für seine Höhe ergibt.",
 	"formula.slip.travel":      "Längster weniger kürzester Abstand, dem das Schiebestück zwischen ganz ausgefedert und ganz eingefedert folgen muss.",

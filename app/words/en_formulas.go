@@ -20,7 +20,7 @@ var enFormulas = table{
 		"wheels slip. Against what the joint is rated for.",
 	"formula.joint.couple": "Torque on the shaft times the tangent or the sine of the joint's angle: what bends shaft and bearings twice a turn.",
 	"formula.joint.life": "Hours that nine of ten joints outlast: 1,500,000 over angle and speed, times the ratio of rated to mean torque, raised " +
-		"to 3 or 10/3. An angle below 3° counts as 3°.",
+		"to 3 or 10/3. The angle is the largest that it runs at, laden and under torque too; below 3° it counts as 3°.",
 
 	"formula.travel.agreement": "What was read in a state less what the axle's path, worked out from springs or links, gives for its height.",
 	"formula.slip.travel":      "Longest less shortest distance that the sliding part has to follow between full droop and full bump.",
