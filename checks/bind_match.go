@@ -10,7 +10,7 @@ import (
 )
 
 var flangeRows = []Check{
-	{Key: "flange.match", Group: "flange", Points: endPoints(), Unit: "", whole: (*engine).flangeMatch, subjects: flangeNames},
+	{Key: "flange.match", Group: "flange", Points: append(endPoints(), speeds...), Unit: "", whole: (*engine).flangeMatch, subjects: flangeNames},
 }
 
 // engineRows: what meets between engine and gearbox.
@@ -24,7 +24,7 @@ var engineRows = []Check{
 func endPoints() []string {
 	var all []string
 	for _, part := range []string{"front_end", "front_mate", "rear_end", "rear_mate"} {
-		for _, d := range []string{"bolts", "bolt_circle", "bolt_chord", "bolt_chord_2", "pilot", "pilot_kind", "pilot_depth", "cap_dia", "cap_span", "clip"} {
+		for _, d := range []string{"bolts", "bolt_size", "bolt_pitch", "bolt_circle", "bolt_chord", "bolt_chord_2", "pilot", "pilot_kind", "pilot_depth", "cap_dia", "cap_span", "clip"} {
 			all = append(all, part+"."+d)
 		}
 	}
@@ -44,10 +44,11 @@ func flangeNames(l measure.Layout) []string {
 
 // demand is one thing about two faces that must be the same.
 type demand struct {
-	pass []bool
-	q    *quantity // how far they differ; nil for what is counted or looked at
-	says Message   // that they differ
-	from origin
+	pass  []bool
+	q     *quantity // how far they differ; nil for what is counted or looked at
+	says  Message   // that they differ
+	finer Message   // how to settle it where the readings can't; zero: by its weakest reading
+	from  origin
 }
 
 // matching gathers what two parts must have the same, and what of it was not read.
@@ -55,6 +56,7 @@ type matching struct {
 	e       *engine
 	list    []demand
 	missing []Missing
+	notes   []Message
 }
 
 // both are the readings of one dimension on both parts; nil until both are there.
@@ -146,7 +148,8 @@ func (m *matching) finding(f Finding, out Message) Finding {
 		return f
 	}
 	pass, count, best := allPass(), make([]float64, drawCount), 0.0
-	least := 1.1
+	least, finer := 1.1, Message{}
+	f.Notes = append(f.Notes, m.notes...)
 	for _, d := range m.list {
 		f.rests(d.from)
 		if d.q != nil && d.q.bad {
@@ -164,13 +167,16 @@ func (m *matching) finding(f Finding, out Message) Finding {
 			f.Notes = append(f.Notes, d.says)
 		}
 		if d.q != nil && chance < least {
-			least = chance
+			least, finer = chance, d.finer
 			f.decidedBy(d.q)
 		}
 	}
 	low, high := uncertain.Interval(count, best)
 	f.Value, f.Low, f.High = &best, &low, &high
 	m.e.conclude(&f, pass, m.missing, out)
+	if f.Verdict == Unsure && finer.Key != "" {
+		f.Advice = finer
+	}
 	return f
 }
 
@@ -190,8 +196,9 @@ func (e *engine) flangeMatch(c *Check) []Finding {
 		m.same(a, b, ".bolts", true, MsgCountsDiffer)
 		m.circle(a, b)
 		m.same(a, b, ".pilot_kind", false, MsgPilotsAlike)
-		m.size(a, b, ".pilot", "match.pilot")
+		m.pilot(a, b)
 		m.seated(a, b)
+		m.bolts(a, b)
 		out = append(out, m.finding(Finding{Check: c.Key, Subject: end + "_end", Unit: c.Unit}, Message{Key: MsgAdapterFlange}))
 	}
 	return out
@@ -222,6 +229,9 @@ func (e *engine) flywheelMatch(c *Check) []Finding {
 	m.same("crank", "flywheel", ".bolts", true, MsgCountsDiffer)
 	m.size("crank", "flywheel", ".bolt_circle", "match.circle")
 	m.size("crank", "flywheel", ".register", "match.pilot")
+	if len(m.list) > 0 {
+		m.notes = []Message{{Key: MsgPilotByHand}}
+	}
 	return []Finding{m.finding(Finding{Check: c.Key, Unit: c.Unit}, Message{Key: MsgOwnFlywheel})}
 }
 

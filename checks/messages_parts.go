@@ -10,6 +10,7 @@ const (
 	MsgLongerLife     = "advice.longer_life"      // a smaller angle or a larger joint
 	MsgMoreRoom       = "advice.more_room"        // move the obstacle or the shaft, or a tube of less diameter
 	MsgAdapterFlange  = "advice.adapter_flange"   // an adapter flange piloted on both sides; never drill to suit
+	MsgPilotFiner     = "advice.pilot_finer"      // (point, point) a caliper can't settle it: micrometer, or repeats
 	MsgOtherJointSize = "advice.other_joint_size" // a joint made for both cap sizes
 	MsgOwnFlywheel    = "advice.own_flywheel"     // a flywheel made for this crank
 	MsgTrueFace       = "advice.true_face"        // clean and look for burrs, then have the face trued
@@ -37,6 +38,8 @@ const (
 	MsgCountsDiffer    = "note.counts_differ"     // (point, point, count, count)
 	MsgSizesDiffer     = "note.sizes_differ"      // (point, point, mm apart, mm allowed)
 	MsgPilotsAlike     = "note.pilots_alike"      // (point, point, kind, kind) both male or both female
+	MsgPilotPlay       = "note.pilot_play"        // (mm that balance bears, rev/min, balance grade in mm/s)
+	MsgPilotByHand     = "note.pilot_by_hand"     // sizes prove no seat: try it by hand
 	MsgPilotBottoms    = "note.pilot_bottoms"     // (point, point, mm) the pilot is higher than its recess is deep
 	MsgOffset          = "note.offset"            // (mm) the axes lie that far apart: half the needle's way
 	MsgOwnWeightOnly   = "note.own_weight_only"   // weighed without load: the load comes on top
@@ -52,6 +55,6 @@ var partMessages = []string{
 	MsgOtherJointSize, MsgOwnFlywheel, MsgTrueFace, MsgMoveDowels, MsgPutRight, MsgAxleOverloaded, MsgStrongerMount,
 	MsgOutsideMounts, MsgStrongerSling, MsgTooFlat, MsgLookAtBoth, MsgSteelTaken, MsgEndsTaken, MsgDwellRoad,
 	MsgTorqueLesser, MsgTorqueOffroad, MsgTorqueNoGrip, MsgGripTaken, MsgTwistNoVerdict, MsgBalanceGrade, MsgCoupleForce,
-	MsgLifeFullSpeed, MsgNearestState, MsgCountsDiffer, MsgSizesDiffer, MsgPilotsAlike, MsgPilotBottoms, MsgOffset, MsgOwnWeightOnly,
+	MsgLifeFullSpeed, MsgNearestState, MsgCountsDiffer, MsgSizesDiffer, MsgPilotsAlike, MsgPilotPlay, MsgPilotByHand, MsgPilotFiner, MsgPilotBottoms, MsgOffset, MsgOwnWeightOnly,
 	MsgStaticAndTorque, MsgMountPulled, MsgNoLiftPlan, MsgStiffLegs, MsgReadAndDerived,
 }

@@ -37,7 +37,7 @@ var deFormulas = table{
 	"formula.shaft.balance":       "Wuchtgüte mal Masse durch Winkelgeschwindigkeit, je Ende die Hälfte.",
 	"formula.shaft.clearance": "Raum von der Linie der Gelenkmitten bis zum Hindernis, weniger halbes Rohr, weniger was die Welle dort irgendwo im Federweg näher " +
 		"kommt.",
-	"formula.flange.match": "Schrauben, Lochkreis, Zentrierung und Sicherung am Fahrzeug, jeweils weniger die an der Welle.",
+	"formula.flange.match": "Zählt, was sich am Fahrzeug und an der Welle unterscheidet: Zahl der Schrauben, Lochkreis, Art und Durchmesser der Zentrierung, und soweit gemessen ihre Höhe, Schraubengröße und Steigung; bei Bügeln und Schellen die Büchsen. Wie viel Spiel die Zentrierung haben darf, folgt aus Drehzahl und Wuchtgüte.",
 
 	"formula.clutch.flywheel": "Schrauben, Lochkreis und Zentrierung des Schwungrads, jeweils weniger die der Kurbelwelle.",
 	"formula.clutch.runout":   "Was die Uhr über eine ganze Umdrehung zeigt; bei einer Bohrung das Doppelte ihres Versatzes.",

@@ -68,12 +68,18 @@ var deShaft = table{
 
 	checks.MsgWiderTube: "ein größeres Rohr oder eine kürzere Welle (zweiteilig mit Mittellager); dickere Wand hilft nicht, Aluminium allein " +
 		"auch nicht",
-	checks.MsgDontDwell:      "nicht gleichmäßig fahren, solange die Welle zwischen {0 rev/min} und {1 rev/min} dreht; durchfahren ist üblich",
-	checks.MsgStrongerTube:   "ein größeres oder dickeres Rohr, oder festerer Stahl",
-	checks.MsgStrongerJoint:  "größere Gelenke, oder weniger Moment im niedrigsten Gang",
-	checks.MsgLongerLife:     "ein kleinerer Winkel oder ein größeres Gelenk",
-	checks.MsgMoreRoom:       "versetzen, was im Weg ist, oder die Welle, oder ein dünneres Rohr, wenn die Drehzahl es erlaubt",
-	checks.MsgAdapterFlange:  "einen beidseitig zentrierten Adapterflansch fertigen lassen; nie passend bohren, nie die Schrauben zentrieren lassen",
+	checks.MsgDontDwell:     "nicht gleichmäßig fahren, solange die Welle zwischen {0 rev/min} und {1 rev/min} dreht; durchfahren ist üblich",
+	checks.MsgStrongerTube:  "ein größeres oder dickeres Rohr, oder festerer Stahl",
+	checks.MsgStrongerJoint: "größere Gelenke, oder weniger Moment im niedrigsten Gang",
+	checks.MsgLongerLife:    "ein kleinerer Winkel oder ein größeres Gelenk",
+	checks.MsgMoreRoom:      "versetzen, was im Weg ist, oder die Welle, oder ein dünneres Rohr, wenn die Drehzahl es erlaubt",
+	checks.MsgAdapterFlange: "einen beidseitig zentrierten Adapterflansch fertigen lassen; nie passend bohren, nie die Schrauben zentrieren lassen",
+	checks.MsgPilotFiner: "mit diesen Messmitteln nicht zu entscheiden: {0 point} und {1 point} mit der Bügelmessschraube messen, oder beide fünfmal mit ein und " +
+		"demselben Messschieber; von Hand gleitet die Zentrierung gerade hinein, ohne fühlbares Spiel",
+	checks.MsgPilotPlay: "die Zentrierungen dürfen bei {1 rev/min} um {0 mm} voneinander abweichen: die Hälfte davon ist, wie weit die Welle bei Wuchtgüte G {2} " +
+		"neben ihrer Achse sitzen darf (unsere Rechnung; am Flansch eingebaut gewuchtet geht mehr)",
+	checks.MsgPilotByHand: "gleiche Maße beweisen keinen Sitz: sauber und trocken von Hand versuchen; die Zentrierung gleitet gerade hinein, ohne fühlbares " +
+		"Spiel und ohne dass Schrauben sie hineinziehen",
 	checks.MsgOtherJointSize: "ein Gelenk mit je einer Büchsengröße pro Seite; nie eine Büchse unterlegen",
 	checks.MsgOwnFlywheel:    "ein Schwungrad für diese Kurbelwelle fertigen oder ausdrehen lassen, auf dem Ansatz zentriert; Schrauben zentrieren nicht",
 	checks.MsgTrueFace:       "beide Flächen reinigen, Grate suchen und nochmals messen; dann die Fläche richten lassen",
@@ -119,7 +125,7 @@ Die klaren kommen zuerst, die kleinste voran; die außerhalb bleiben weg, außer
 	checks.MsgCountsDiffer:       "{0 point} {2} und {1 point} {3} sind nicht gleich",
 	checks.MsgSizesDiffer:        "{0 point} und {1 point} liegen {2 mm} auseinander; {3 mm} wären gut",
 	checks.MsgPilotsAlike:        "beide Zentrierungen sind von gleicher Art: Ansatz muss auf Vertiefung treffen",
-	checks.MsgPilotBottoms:       "{0 point} ist {2 mm} mehr als {1 point}: die Flächen kommen nie zusammen",
+	checks.MsgPilotBottoms:       "{0 point} ist {2 mm} mehr als {1 point}: so kämen die Flächen nicht zusammen",
 	checks.MsgOffset:             "die Achsen liegen {0 mm} auseinander: die Hälfte des Zeigerwegs",
 	checks.MsgOwnWeightOnly:      "ohne Ladung gewogen: was es trägt, kommt hinzu",
 	checks.MsgStaticAndTorque:    "nur im Stand und bei vollem Moment im niedrigsten Gang: keine Stöße, kein Bremsen",

@@ -37,7 +37,7 @@ var enFormulas = table{
 	"formula.shaft.balance":       "Grade of balance times mass over angular speed, half of it at each end.",
 	"formula.shaft.clearance": "Room from the line between the joint centres to the obstacle, less half the tube, less what the shaft comes nearer at " +
 		"that place anywhere in the travel.",
-	"formula.flange.match": "Bolts, bolt circle, pilot and clips of the vehicle's end, each less that of the shaft's end.",
+	"formula.flange.match": "Counts what differs between vehicle and shaft: number of bolts, bolt circle, kind and diameter of the pilot, and where read its height, bolt size and thread pitch; with straps or U-bolts the caps. How much play the pilot may have follows from shaft speed and balance grade.",
 
 	"formula.clutch.flywheel": "Bolts, bolt circle and register of the flywheel, each less that of the crank.",
 	"formula.clutch.runout":   "What the dial shows over a whole turn; of a bore that is twice its offset.",

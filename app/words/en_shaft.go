@@ -68,12 +68,17 @@ var enShaft = table{
 
 	checks.MsgWiderTube: "a wider tube, or a shorter shaft (two pieces with a centre bearing); a thicker wall does not help, nor does " +
 		"aluminium by itself",
-	checks.MsgDontDwell:      "don't drive steadily while the shaft turns between {0 rev/min} and {1 rev/min}; passing through is usual",
-	checks.MsgStrongerTube:   "a wider or thicker tube, or a stronger steel",
-	checks.MsgStrongerJoint:  "larger joints, or less torque in the lowest gear",
-	checks.MsgLongerLife:     "a smaller angle, or a larger joint",
-	checks.MsgMoreRoom:       "move what is in the way, or the shaft, or take a tube of less diameter if the speed allows",
-	checks.MsgAdapterFlange:  "have an adapter flange made that is piloted on both sides; never drill to suit, never let bolts do the centring",
+	checks.MsgDontDwell:     "don't drive steadily while the shaft turns between {0 rev/min} and {1 rev/min}; passing through is usual",
+	checks.MsgStrongerTube:  "a wider or thicker tube, or a stronger steel",
+	checks.MsgStrongerJoint: "larger joints, or less torque in the lowest gear",
+	checks.MsgLongerLife:    "a smaller angle, or a larger joint",
+	checks.MsgMoreRoom:      "move what is in the way, or the shaft, or take a tube of less diameter if the speed allows",
+	checks.MsgAdapterFlange: "have an adapter flange made that is piloted on both sides; never drill to suit, never let bolts do the centring",
+	checks.MsgPilotFiner: "these tools can't settle it: read {0 point} and {1 point} with a micrometer, or both with one and the same caliper five times " +
+		"each; by hand the pilot slides home square, without play to be felt",
+	checks.MsgPilotPlay: "pilots may differ by {0 mm} at {1 rev/min}: half of that is how far balance grade G {2} lets the shaft sit off its axis (our " +
+		"reckoning; a shaft balanced in place on its flanges may bear more)",
+	checks.MsgPilotByHand:    "sizes that agree prove no seat: try it by hand, clean and dry; it slides home square, without play to be felt and without being drawn in by the bolts",
 	checks.MsgOtherJointSize: "a joint made with one size of caps for each side; never shim a cap in its seat",
 	checks.MsgOwnFlywheel:    "have a flywheel made or bored for this crank, centred on its step; bolts don't centre",
 	checks.MsgTrueFace:       "clean both faces, look for burrs and read again; then have the face trued",
@@ -119,7 +124,7 @@ are clear come first, the smallest of them first; those that are out are left aw
 	checks.MsgCountsDiffer:       "{0 point} {2} and {1 point} {3} are not the same",
 	checks.MsgSizesDiffer:        "{0 point} and {1 point} are {2 mm} apart; {3 mm} would do",
 	checks.MsgPilotsAlike:        "both pilots are of one kind: male must meet female",
-	checks.MsgPilotBottoms:       "{0 point} is {2 mm} more than {1 point}: the faces never meet",
+	checks.MsgPilotBottoms:       "{0 point} is {2 mm} more than {1 point}: so the faces would not meet",
 	checks.MsgOffset:             "the axes lie {0 mm} apart: half of what the needle shows",
 	checks.MsgOwnWeightOnly:      "weighed without load: what it carries comes on top",
 	checks.MsgStaticAndTorque:    "standing still and at full torque in the lowest gear only: no bumps, no braking",

@@ -3,7 +3,15 @@ package limits
 // matchRows: how near two sizes must be to be the same, and what a person's answer must be.
 var matchRows = []Row{
 	{Key: "match.pilot", Value: 0.2, Unit: "mm", Sense: Max, Source: judged,
-		Meaning: "difference of two pilot diameters that two caliper readings can't tell from none; on the vehicle a pilot slides home without play to be felt"},
+		Meaning: "difference of two pilot diameters that two caliper readings can't tell from none; where the highest shaft speed is known no more than twice the balance grade (limit shaft.balance) over it, since half the play puts the shaft off its axis",
+		Others: []Other{
+			{Value: 0.10, Source: "balance grade G 16 of ISO 21940-11 (from memory) at 3000 rev/min; play worked apart from this code"},
+			{Value: 0.06, Source: "the same at 5000 rev/min"},
+		}},
+	{Key: "match.bolt", Value: 0.25, Unit: "mm", Sense: Max, Source: judged + "; half of what lies between M10 and 3/8 in",
+		Meaning: "difference of two nominal bolt diameters that still is one size"},
+	{Key: "match.pitch", Value: 0.1, Unit: "mm", Sense: Max, Source: judged + "; half of what lies between M8 × 1.25 and 5/16 in with 24 threads per inch (1.06 mm), alike in diameter",
+		Meaning: "difference of two thread pitches that still is one pitch"},
 	{Key: "match.circle", Value: 1, Unit: "mm", Sense: Max, Source: judged,
 		Meaning: "difference of two bolt circles that usual bolt holes take up"},
 	{Key: "match.cap", Value: 0.2, Unit: "mm", Sense: Max, Source: judged,
