@@ -196,3 +196,17 @@ func TestSayNeverLosesAnything(t *testing.T) {
 		}
 	}
 }
+
+// TestCharactersAreThoseWithAFont: the window has no font for others of its own (app/screen/part).
+func TestCharactersAreThoseWithAFont(t *testing.T) {
+	const others = "←→▲▼⌀≤≥≠−–…′″‘’“”„π\u200b\n"
+	for _, l := range Languages {
+		for key, sentence := range l.sentences {
+			for _, r := range sentence {
+				if (r < ' ' || r > 'ž' || r == 0x7f) && !strings.ContainsRune(others, r) {
+					t.Errorf("%s, %s: %q stands in %q", l.Tag, key, r, sentence)
+				}
+			}
+		}
+	}
+}

@@ -39,6 +39,7 @@ func (p *Picture) CreateRenderer() fyne.WidgetRenderer {
 	})
 	r.label.TextSize = 14
 	r.label.TextStyle.Bold = true
+	r.label.FontSource = fontOf(p.label, r.label.TextStyle)
 	r.paint()
 	return r
 }

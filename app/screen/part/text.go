@@ -109,6 +109,7 @@ func (r *textRenderer) Layout(size fyne.Size) {
 	for _, words := range broken {
 		line := canvas.NewText(words, ink)
 		line.TextSize, line.TextStyle, line.Alignment = points, r.t.Style, r.t.Align
+		line.FontSource = fontOf(words, r.t.Style)
 		line.Move(fyne.NewPos(0, y))
 		line.Resize(fyne.NewSize(size.Width, high))
 		r.lines = append(r.lines, line)
@@ -193,12 +194,4 @@ func hyphened(word string) string {
 		return word
 	}
 	return first + "-" + Break + rest
-}
-
-func textWidth(s string, points float32, style fyne.TextStyle) float32 {
-	return fyne.MeasureText(s, points, style).Width
-}
-
-func lineHeight(points float32, style fyne.TextStyle) float32 {
-	return fyne.MeasureText("Mg", points, style).Height
 }
