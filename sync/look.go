@@ -31,12 +31,16 @@ func sumOf(data []byte) string {
 	return hex.EncodeToString(s[:])
 }
 
-// look finds out which build a file of the place holds, from memory or by reading it.
-func (r *run) look(ctx context.Context, f place.File) error {
+// look finds out which build a file of the place holds, from memory or by reading it; twice says that
+// the place has listed the name before.
+func (r *run) look(ctx context.Context, f place.File, twice bool) error {
 	old, remembered := r.memory.Files[f.Name]
+	if remembered && !twice {
+		r.met++
+	}
 	if remembered && !r.All && old.known(f, r.now) {
 		r.report.Skipped++
-		r.note(f.Name, old.Build)
+		r.note(f.Name, old)
 		return nil
 	}
 	delete(r.memory.Files, f.Name)
@@ -60,7 +64,7 @@ func (r *run) look(ctx context.Context, f place.File) error {
 	}
 	s.Build = p.build.ID
 	r.memory.Files[f.Name] = s
-	r.note(f.Name, s.Build)
+	r.note(f.Name, s)
 	if !remembered || old.Sum != s.Sum {
 		// Noted in the memory itself: should the pass end before it comes to this build, the next one
 		// must know that there is something to do.
@@ -100,12 +104,15 @@ func (r *run) read(ctx context.Context, name string) (page, []byte, error) {
 }
 
 // note counts a file to its build.
-func (r *run) note(name string, id measure.ID) {
-	if id == "" {
+func (r *run) note(name string, s seen) {
+	if s.Build == "" {
 		return
 	}
-	r.noted = append(r.noted, noted{name, id})
-	if !r.mine(name, id) && !place.IsOurs(name) {
+	r.noted = append(r.noted, noted{name, s.Build})
+	switch {
+	case r.mine(name, s.Build):
+		r.ours = append(r.ours, own{s.Build, s.Sum})
+	case !place.IsOurs(name):
 		r.report.Copies = append(r.report.Copies, name)
 	}
 }
@@ -114,6 +121,25 @@ func (r *run) note(name string, id measure.ID) {
 type noted struct {
 	name  string
 	build measure.ID
+}
+
+// own is this device's own file of a build.
+type own struct {
+	build measure.ID
+	sum   string
+}
+
+// sumOfOwn is the sum of this device's own file of a build as it was read last. Builds are asked for in
+// their order, so what was asked for, and what comes before it, is cut off.
+func (r *run) sumOfOwn(id measure.ID) (sum string, there bool) {
+	for len(r.ours) > 0 && r.ours[0].build < id {
+		r.ours = r.ours[1:]
+	}
+	if len(r.ours) > 0 && r.ours[0].build == id {
+		return r.ours[0].sum, true
+	}
+	name := r.ownName(id) // in capitals, or not there
+	return r.memory.Files[name].Sum, r.isListed(name)
 }
 
 // mine reports this device's own file of a build: the most frequent case, found without reading the name.

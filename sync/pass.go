@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"strings"
 	"time"
 
 	"yokebook/measure"
@@ -38,8 +39,10 @@ type run struct {
 	report Report
 	now    time.Time               // by this device
 	there  time.Time               // by the clock that dates the files
-	listed map[string]place.File   // what the place holds
-	noted  []noted                 // the files that hold builds
+	listed []place.File            // what the place holds, sorted by name
+	noted  []noted                 // the files that hold builds, sorted by name
+	ours   []own                   // this device's own files, by build; those of builds that are done are cut off
+	met    int                     // names of the listing that were remembered
 	files  map[measure.ID][]string // the files of each build, once they were asked for
 	held   map[measure.ID]string   // stamps of what this device has
 	pages  map[string]page         // files that were read in this pass, as far as there is room
@@ -74,22 +77,24 @@ func (r *run) work(ctx context.Context) error {
 	for _, h := range held {
 		r.held[h.ID] = h.Stamp
 	}
+	r.forgetBuilds()
 	if r.there = listing.Now; r.there.IsZero() {
 		r.there = r.now
 	}
-	r.listed = make(map[string]place.File, len(listing.Files))
+	r.listed = listing.Files
 	r.noted = make([]noted, 0, len(listing.Files))
-	for _, f := range listing.Files {
-		r.listed[f.Name] = f
-	}
-	r.forget()
+	r.ours = make([]own, 0, len(listing.Files))
+	before := len(r.memory.Files)
 	for i, f := range listing.Files {
 		r.tell("files", i, len(listing.Files))
-		if err := r.look(ctx, f); err != nil {
+		twice := i > 0 && f.Name == listing.Files[i-1].Name
+		if err := r.look(ctx, f, twice); err != nil {
 			return err
 		}
 	}
+	r.forgetFiles(before)
 	ids := r.ids(held)
+	r.report.Builds = make([]Row, 0, len(ids))
 	for i, id := range ids {
 		r.tell("builds", i, len(ids))
 		if err := ctx.Err(); err != nil {
@@ -117,16 +122,35 @@ func (r *run) ids(held []Held) []measure.ID {
 	return slices.Compact(out)
 }
 
-// forget drops what is remembered of files that are gone and of builds that are nowhere.
-func (r *run) forget() {
-	maps.DeleteFunc(r.memory.Files, func(name string, _ seen) bool {
-		_, there := r.listed[name]
-		return !there
-	})
+// forgetBuilds drops what is remembered of builds that this device does not have.
+func (r *run) forgetBuilds() {
+	met := 0
+	for id := range r.held {
+		if _, ok := r.memory.Builds[id]; ok {
+			met++
+		}
+	}
+	if met == len(r.memory.Builds) {
+		return
+	}
 	maps.DeleteFunc(r.memory.Builds, func(id measure.ID, _ row) bool {
 		_, here := r.held[id]
 		return !here
 	})
+}
+
+// forgetFiles drops what is remembered of files that are gone; so many were remembered before the look.
+func (r *run) forgetFiles(before int) {
+	if r.met == before {
+		return
+	}
+	maps.DeleteFunc(r.memory.Files, func(name string, _ seen) bool { return !r.isListed(name) })
+}
+
+// isListed reports a name that the place lists.
+func (r *run) isListed(name string) bool {
+	_, there := slices.BinarySearchFunc(r.listed, name, func(f place.File, name string) int { return strings.Compare(f.Name, name) })
+	return there
 }
 
 func (r *run) tell(phase string, done, of int) {

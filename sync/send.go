@@ -34,7 +34,6 @@ func (r *run) sendOut(ctx context.Context, s *side) error {
 		r.report.Written++
 		s.own = sum
 		s.row.Synced = s.whole
-		r.listed[own] = place.File{Name: own}
 		r.memory.Files[own] = seen{Build: s.id, Sum: sum} // its stamp is learned at the next pass
 		return nil
 	case errors.Is(err, place.ErrFull), errors.Is(err, place.ErrReadOnly):

@@ -53,16 +53,18 @@ func (r *run) build(ctx context.Context, id measure.ID) error {
 
 // unchanged reports a build of which nothing changed on either side since the pass that is remembered.
 func (r *run) unchanged(id measure.ID, m row) bool {
-	own := r.ownName(id)
-	_, there := r.listed[own]
-	return !r.All && m.Stamp != "" && r.held[id] == m.Stamp && there && r.memory.Files[own].Sum == m.Own
+	if r.All || m.Stamp == "" || r.held[id] != m.Stamp {
+		return false
+	}
+	sum, there := r.sumOfOwn(id)
+	return there && sum == m.Own
 }
 
 // ownName is the name of this device's file of a build as the place lists it: a place that does not
 // tell letters apart by case may show it in capitals.
 func (r *run) ownName(id measure.ID) string {
 	own := place.FileName(id, r.Device)
-	if _, there := r.listed[own]; there {
+	if r.isListed(own) {
 		return own
 	}
 	for _, name := range r.filesOf(id) {

@@ -54,7 +54,7 @@ func passRows(t *testing.T) []row {
 	pass, listing, page := curve{name: "sync pass, nothing changed"}, curve{name: "bare listing of the folder"}, curve{name: "list of builds"}
 	var atMost row
 	for _, n := range []int{1, 10, 100, 1000, 10_000} {
-		q := quietly(t, n, 7)
+		q := quietly(t, n, 15)
 		pass.add(n, q.pass)
 		listing.add(n, q.listing)
 		page.add(n, q.page)

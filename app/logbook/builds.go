@@ -2,7 +2,7 @@ package logbook
 
 import (
 	"errors"
-	"fmt"
+	"strconv"
 
 	"yokebook/measure"
 	"yokebook/measure/document"
@@ -27,13 +27,13 @@ type builds struct {
 
 // Held lists the builds of the shelf.
 func (b builds) Held() ([]buildsync.Held, error) {
-	ids, err := b.shelf.store.IDs()
+	all, err := b.shelf.store.Stamps()
 	if err != nil {
 		return nil, err
 	}
-	out := make([]buildsync.Held, len(ids))
-	for i, id := range ids {
-		out[i] = buildsync.Held{ID: id, Stamp: b.stamp(id)}
+	out := make([]buildsync.Held, len(all))
+	for i, x := range all {
+		out[i] = buildsync.Held{ID: x.ID, Stamp: stampText(x.Stamp)}
 	}
 	return out, nil
 }
@@ -41,10 +41,20 @@ func (b builds) Held() ([]buildsync.Held, error) {
 // stamp is that of the build's file; "" when it can't be told.
 func (b builds) stamp(id measure.ID) string {
 	st, err := b.shelf.store.StampOf(id)
-	if err != nil || st == (store.Stamp{}) {
+	if err != nil {
 		return ""
 	}
-	return fmt.Sprintf("%d.%d", st.Bytes, st.Modified)
+	return stampText(st)
+}
+
+// stampText is a stamp as a pass remembers it; "" for none.
+func stampText(s store.Stamp) string {
+	if s == (store.Stamp{}) {
+		return ""
+	}
+	var room [40]byte
+	text := append(strconv.AppendInt(room[:0], s.Bytes, 10), '.')
+	return string(strconv.AppendInt(text, s.Modified, 10))
 }
 
 // Read reads a build, also while it is open. The stamp is taken first, so that a record kept

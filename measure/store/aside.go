@@ -119,8 +119,10 @@ func (s *Store) Past(id measure.ID) ([]Report, error) {
 }
 
 // list is List for a folder that may be missing.
-func (s *Store) list(dir string) ([]os.DirEntry, error) {
-	entries, err := s.fs.List(dir)
+func (s *Store) list(dir string) ([]os.DirEntry, error) { return orNone(s.fs.List(dir)) }
+
+// orNone takes a missing folder for an empty one.
+func orNone(entries []os.DirEntry, err error) ([]os.DirEntry, error) {
 	if os.IsNotExist(err) {
 		return nil, nil
 	}

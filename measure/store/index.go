@@ -62,11 +62,11 @@ func (s *Store) IndexWhile(goOn func() bool, summarise Summarise) ([]Row, error)
 	if err != nil {
 		return nil, err
 	}
-	old := s.readIndex()
+	path, old := s.paths(), s.readIndex()
 	rows := make([]Row, 0, len(ids))
 	gone, made := len(old), false
 	for _, id := range ids {
-		stamp, err := s.stamp(id)
+		stamp, err := s.stamp(path(id))
 		if err != nil {
 			continue // gone since the folder was listed
 		}
@@ -104,9 +104,9 @@ func (s *Store) row(id measure.ID, stamp Stamp, summarise Summarise) Row {
 	return row
 }
 
-// stamp looks at the build's file. One that is missing has no stamp, and its row no cause to change.
-func (s *Store) stamp(id measure.ID) (Stamp, error) {
-	info, err := s.fs.Stat(s.path(id))
+// stamp looks at a build's file. One that is missing has no stamp, and its row no cause to change.
+func (s *Store) stamp(path string) (Stamp, error) {
+	info, err := s.fs.Stat(path)
 	if errors.Is(err, os.ErrNotExist) {
 		return Stamp{}, nil
 	}

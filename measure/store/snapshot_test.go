@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -133,6 +134,9 @@ func TestBuildWhoseFileIsGoneComesBackFromItsSnapshots(t *testing.T) {
 	}
 	if ids, err := p.st.IDs(); err != nil || len(ids) != 2 {
 		t.Errorf("builds %v, %v; want both", ids, err)
+	}
+	if all, err := p.st.Stamps(); err != nil || len(all) != 2 || all[slices.IndexFunc(all, func(s Stamped) bool { return s.ID == buildID })].Stamp != (Stamp{}) {
+		t.Errorf("stamps %v, %v; want both builds, and none for the one without a file", all, err)
 	}
 	if v, err := p.st.Verify(buildID); err != nil || v.State() != Recovered || !v.Now.Has(Missing) {
 		t.Errorf("verify: %s, %v", v.Now, err)

@@ -5,7 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
-	"sort"
+	"slices"
 	"strings"
 	"time"
 
@@ -55,45 +55,50 @@ func (s *Store) Dir() string { return s.dir }
 // IDs lists the builds in the store, sorted: those with a file, and those that lost it and have
 // snapshots. Files with other names are left alone.
 func (s *Store) IDs() ([]measure.ID, error) {
-	files, err := s.list(s.buildsDir())
+	files, err := orNone(s.fs.ListUnsorted(s.buildsDir()))
 	if err != nil {
 		return nil, fmt.Errorf("store: %w", err)
 	}
-	folders, err := s.list(filepath.Join(s.dir, "snapshots"))
+	folders, err := orNone(s.fs.ListUnsorted(filepath.Join(s.dir, "snapshots")))
 	if err != nil {
 		return nil, fmt.Errorf("store: %w", err)
 	}
-	there := map[measure.ID]bool{}
+	out := make([]measure.ID, 0, len(files)/2+1) // beside each build lies its lock
 	for _, e := range files {
 		name, isBuild := strings.CutSuffix(e.Name(), ".db")
-		if !isBuild { // such as a lock, of which each build has one
+		if !isBuild {
 			continue
 		}
-		id, err := measure.ParseID(name)
-		there[id] = there[id] || err == nil && e.Type().IsRegular()
-	}
-	for _, e := range folders {
-		id, err := measure.ParseID(e.Name())
-		if err != nil || there[id] {
-			continue
-		}
-		if there[id], err = s.has(id); err != nil {
-			there[id] = false // what stands in its place is no file; opening it says so
-		}
-	}
-	var out []measure.ID
-	for id, is := range there {
-		if is {
+		if id, err := measure.ParseID(name); err == nil && e.Type().IsRegular() {
 			out = append(out, id)
 		}
 	}
-	sort.Slice(out, func(i, j int) bool { return out[i] < out[j] })
+	slices.Sort(out)
+	whole := out
+	for _, e := range folders {
+		id := measure.ID(e.Name())
+		if _, found := slices.BinarySearch(whole, id); found {
+			continue
+		}
+		if there, err := s.has(id); err == nil && there { // else it is no build, or what stands in its place no file; opening it says so
+			out = append(out, id)
+		}
+	}
+	if len(out) > len(whole) {
+		slices.Sort(out)
+	}
 	return out, nil
 }
 
 func (s *Store) buildsDir() string { return filepath.Join(s.dir, "builds") }
 
 func (s *Store) path(id measure.ID) string { return filepath.Join(s.buildsDir(), string(id)+".db") }
+
+// paths is path for many builds: the folder's own path is made once.
+func (s *Store) paths() func(id measure.ID) string {
+	before := s.buildsDir() + string(filepath.Separator)
+	return func(id measure.ID) string { return before + string(id) + ".db" }
+}
 
 func (s *Store) lockPath(id measure.ID) string {
 	return filepath.Join(s.buildsDir(), string(id)+".lock")

@@ -171,6 +171,10 @@ func TestStrangeNamesNeverBecomePaths(t *testing.T) {
 	if err != nil || len(ids) != 1 || ids[0] != buildID {
 		t.Errorf("IDs: %v, %v; want the one build", ids, err)
 	}
+	stamp, err := st.StampOf(buildID)
+	if all, stampsErr := st.Stamps(); err != nil || stampsErr != nil || len(all) != 1 || all[0] != (Stamped{buildID, stamp}) || stamp == (Stamp{}) {
+		t.Errorf("Stamps: %v, %v; want what StampOf says, %v", all, stampsErr, stamp)
+	}
 	if _, err := st.Create(sample(0)); !errors.Is(err, ErrExists) {
 		t.Errorf("Create again: %v; want ErrExists", err)
 	}

@@ -19,6 +19,8 @@ type FS interface {
 	Open(name string, flag int, perm fs.FileMode) (File, error)
 	// List returns what is in a folder, sorted by name.
 	List(name string) ([]fs.DirEntry, error)
+	// ListUnsorted is List without the sorting, which takes long where there are many.
+	ListUnsorted(name string) ([]fs.DirEntry, error)
 	// Stat looks at the name itself; links are not followed.
 	Stat(name string) (fs.FileInfo, error)
 	// MakeDir makes a folder and those above it.
@@ -59,6 +61,16 @@ func (OS) Open(name string, flag int, perm fs.FileMode) (File, error) {
 
 // List is os.ReadDir.
 func (OS) List(name string) ([]fs.DirEntry, error) { return os.ReadDir(name) }
+
+// ListUnsorted is os.File.ReadDir.
+func (OS) ListUnsorted(name string) ([]fs.DirEntry, error) {
+	d, err := os.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	entries, err := d.ReadDir(-1)
+	return entries, Both(err, d.Close())
+}
 
 // Stat is os.Lstat.
 func (OS) Stat(name string) (fs.FileInfo, error) { return os.Lstat(name) }

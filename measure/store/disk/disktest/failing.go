@@ -82,6 +82,14 @@ func (f *Failing) List(name string) ([]fs.DirEntry, error) {
 	return f.FS.List(name)
 }
 
+// ListUnsorted fails or lists.
+func (f *Failing) ListUnsorted(name string) ([]fs.DirEntry, error) {
+	if f.fails("list "+name, false) {
+		return nil, ErrDisk
+	}
+	return f.FS.ListUnsorted(name)
+}
+
 // Stat fails or looks.
 func (f *Failing) Stat(name string) (fs.FileInfo, error) {
 	if f.fails("stat "+name, false) {
