@@ -22,18 +22,23 @@ import (
 // onDrawings opens an invented build of testdata on its page of drawings.
 func onDrawings(t *testing.T, name string, size fyne.Size, dark bool) *desk {
 	t.Helper()
-	d := openDesk(t, size, dark)
+	return openDesk(t, size, dark).drawings(name)
+}
+
+// drawings takes an invented build of testdata in and goes to its page of drawings.
+func (d *desk) drawings(name string) *desk {
+	d.t.Helper()
 	data, err := os.ReadFile("../../testdata/builds/" + name + ".json")
 	if err != nil {
-		t.Fatal(err)
+		d.t.Fatal(err)
 	}
 	id, _, err := d.shelf.Import(data)
 	if err != nil {
-		t.Fatal(err)
+		d.t.Fatal(err)
 	}
 	book, err := d.shelf.Open(id)
 	if err != nil {
-		t.Fatal(err)
+		d.t.Fatal(err)
 	}
 	d.s.open(book, nil)
 	d.s.show()
@@ -274,28 +279,6 @@ func TestADrawingComesBackAfterARestart(t *testing.T) {
 	d.tap("back")
 	if s, _ := d.slider(); s != nil {
 		t.Error("back does not lead out of the drawings")
-	}
-}
-
-// TestDrawingPictures writes the pages of drawings, as TestPictures does the others.
-func TestDrawingPictures(t *testing.T) {
-	if *pictures == "" {
-		t.Skip("no folder for pictures given: -pictures DIR")
-	}
-	for _, build := range []string{"demo", "gearbox-slip", "links-two-piece"} {
-		for _, size := range []fyne.Size{phone, small, onSide, desktop} {
-			for _, dark := range []bool{false, true} {
-				name := fmt.Sprintf("%.0fx%.0f-%v", size.Width, size.Height, map[bool]string{false: "light", true: "dark"}[dark])
-				dir := filepath.Join(*pictures, "drawings", build, name)
-				if err := os.MkdirAll(dir, 0o755); err != nil {
-					t.Fatal(err)
-				}
-				d := onDrawings(t, build, size, dark)
-				gallery(d, func(page string) {
-					savePicture(t, d.w.Canvas().Capture(), filepath.Join(dir, page+".png"))
-				})
-			}
-		}
 	}
 }
 

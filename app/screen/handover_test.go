@@ -3,9 +3,6 @@ package screen
 import (
 	"bytes"
 	"errors"
-	"fmt"
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
@@ -32,7 +29,14 @@ func (c *counter) Copy(text string)                  { c.copied = text }
 // onHandover opens an invented build on the page that hands it over.
 func onHandover(t *testing.T, size fyne.Size, dark bool) (*desk, *counter) {
 	t.Helper()
-	d, c := onDrawings(t, "links-two-piece", size, dark), &counter{}
+	return openDesk(t, size, dark).handover()
+}
+
+// handover takes an invented build in and goes to the page that hands it over.
+func (d *desk) handover() (*desk, *counter) {
+	d.t.Helper()
+	c := &counter{}
+	d.drawings("links-two-piece")
 	d.s.inline = true
 	d.s.On(device.Device{Pickers: c, Clipboard: c})
 	d.tap("back")
@@ -128,24 +132,5 @@ func TestHandoverKeysAreLargeAndApart(t *testing.T) {
 				t.Errorf("%s needs %v on %v", page, min, l.size)
 			}
 		})
-	}
-}
-
-// TestHandoverPictures writes the pages of the handing over, as TestPictures does the others.
-func TestHandoverPictures(t *testing.T) {
-	if *pictures == "" {
-		t.Skip("no folder for pictures given: -pictures DIR")
-	}
-	for _, size := range []fyne.Size{phone, small, onSide, desktop} {
-		for _, dark := range []bool{false, true} {
-			dir := filepath.Join(*pictures, "handover", fmt.Sprintf("%.0fx%.0f-dark-%v", size.Width, size.Height, dark))
-			if err := os.MkdirAll(dir, 0o755); err != nil {
-				t.Fatal(err)
-			}
-			d, _ := onHandover(t, size, dark)
-			counterAlbum(d, func(page string) {
-				savePicture(t, d.w.Canvas().Capture(), filepath.Join(dir, page+".png"))
-			})
-		}
 	}
 }

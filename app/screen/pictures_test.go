@@ -7,6 +7,7 @@ import (
 	"image/png"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -203,33 +204,55 @@ func endAlbum(d *desk, shot func(name string)) {
 	shot("done")
 }
 
-// TestPictures lays every page out in every size and theme. With -pictures DIR it writes them there
-// to be looked at:
+// albums are the ways through the pages, by name; each begins with a desk of its own.
+var albums = []struct {
+	name string
+	see  func(t *testing.T, g pane, shot func(d *desk, name string))
+}{
+	{"", func(t *testing.T, g pane, shot func(*desk, string)) {
+		d := g.desk(t)
+		album(d, func(name string) { shot(d, name) })
+	}},
+	{"shelf-", func(t *testing.T, g pane, shot func(*desk, string)) {
+		d := g.desk(t)
+		shelfAlbum(d, func(name string) { shot(d, name) })
+	}},
+	{"places-", func(t *testing.T, g pane, shot func(*desk, string)) { placesAlbum(t, g, shot) }},
+	{"handover-", func(t *testing.T, g pane, shot func(*desk, string)) {
+		d, _ := g.desk(t).handover()
+		counterAlbum(d, func(name string) { shot(d, name) })
+	}},
+	{"drawing-", func(t *testing.T, g pane, shot func(*desk, string)) {
+		for _, build := range []string{"demo", "gearbox-slip", "links-two-piece"} {
+			d := g.desk(t).drawings(build)
+			gallery(d, func(name string) { shot(d, build+"-"+name) })
+		}
+	}},
+}
+
+// TestPictures lays every page out in every size, theme and language. With -pictures DIR it writes
+// them there to be looked at, a folder for each:
 //
 //	go test ./app/screen -run Pictures -pictures DIR
 func TestPictures(t *testing.T) {
 	if *pictures == "" {
 		t.Skip("no folder for pictures given: -pictures DIR")
 	}
-	for _, size := range []fyne.Size{phone, small, onSide, desktop} {
-		for _, dark := range []bool{false, true} {
-			name := fmt.Sprintf("%.0fx%.0f-light", size.Width, size.Height)
-			if dark {
-				name = fmt.Sprintf("%.0fx%.0f-dark", size.Width, size.Height)
+	for _, g := range panes() {
+		t.Run(g.name(), func(t *testing.T) {
+			dir := filepath.Join(*pictures, g.name())
+			if err := os.MkdirAll(dir, 0o755); err != nil {
+				t.Fatal(err)
 			}
-			t.Run(name, func(t *testing.T) {
-				dir := filepath.Join(*pictures, name)
-				if err := os.MkdirAll(dir, 0o755); err != nil {
-					t.Fatal(err)
-				}
-				d := openDesk(t, size, dark)
+			for _, a := range albums {
 				n := 0
-				album(d, func(page string) {
+				a.see(t, g, func(d *desk, page string) {
 					n++
-					savePicture(t, d.w.Canvas().Capture(), filepath.Join(dir, fmt.Sprintf("%02d-%s.png", n, page)))
+					file := fmt.Sprintf("%s%02d-%s.png", a.name, n, strings.ReplaceAll(page, "/", "-"))
+					savePicture(t, d.w.Canvas().Capture(), filepath.Join(dir, file))
 				})
-			})
-		}
+			}
+		})
 	}
 }
 

@@ -6,14 +6,12 @@ import (
 	"path/filepath"
 	"testing"
 
-	"fyne.io/fyne/v2"
-
 	"yokebook/app/device"
 	"yokebook/app/words"
 )
 
 // placesAlbum visits every page of places, offers and files once.
-func placesAlbum(t *testing.T, size fyne.Size, dark bool, lang *words.Language, shot func(d *desk, name string)) {
+func placesAlbum(t *testing.T, g pane, shot func(d *desk, name string)) {
 	t.Helper()
 	shop, err := os.MkdirTemp("", "media") // as short as such a path is
 	if err != nil {
@@ -24,9 +22,7 @@ func placesAlbum(t *testing.T, size fyne.Size, dark bool, lang *words.Language, 
 	if err := os.Mkdir(stick, 0o755); err != nil {
 		t.Fatal(err)
 	}
-	first := openDesk(t, size, dark)
-	first.s.lang = lang
-	first.s.show()
+	first := g.desk(t)
 	shot(first, "builds-none")
 	a := first.connect()
 	a.s.On(device.Device{Pickers: &tray{saved: map[string][]byte{}}})
@@ -107,32 +103,9 @@ func TestPagesOfPlacesFit(t *testing.T) {
 	for _, lang := range words.Languages {
 		for _, l := range least {
 			t.Run(fmt.Sprintf("%s/%.0fx%.0f", lang.Tag, l.size.Width, l.size.Height), func(t *testing.T) {
-				placesAlbum(t, l.size, false, lang, func(d *desk, page string) {
+				placesAlbum(t, pane{l.size, "light", lang}, func(d *desk, page string) {
 					checkKeys(t, d, page, l.key, l.gap)
 					checkTexts(t, d, page)
-				})
-			})
-		}
-	}
-}
-
-// TestPicturesOfPlaces writes the pages to the folder of -pictures, to be looked at.
-func TestPicturesOfPlaces(t *testing.T) {
-	if *pictures == "" {
-		t.Skip("no folder for pictures given: -pictures DIR")
-	}
-	for _, size := range []fyne.Size{phone, small, onSide, desktop} {
-		for _, dark := range []bool{false, true} {
-			name := fmt.Sprintf("places-%.0fx%.0f-dark-%v", size.Width, size.Height, dark)
-			t.Run(name, func(t *testing.T) {
-				dir := filepath.Join(*pictures, name)
-				if err := os.MkdirAll(dir, 0o755); err != nil {
-					t.Fatal(err)
-				}
-				n := 0
-				placesAlbum(t, size, dark, words.English, func(d *desk, page string) {
-					n++
-					savePicture(t, d.w.Canvas().Capture(), filepath.Join(dir, fmt.Sprintf("%02d-%s.png", n, page)))
 				})
 			})
 		}

@@ -2,9 +2,6 @@ package screen
 
 import (
 	"fmt"
-	"os"
-	"path/filepath"
-	"strings"
 	"testing"
 
 	"yokebook/app/device"
@@ -78,7 +75,7 @@ func shelfAlbum(d *desk, shot func(name string)) {
 }
 
 // The pages of the list, the settings and the instruments are whole at every size, in every language,
-// at the middle and the large size of text. With -pictures DIR they are written there to be looked at.
+// at the middle and the large size of text.
 func TestShelfPagesFit(t *testing.T) {
 	for _, l := range least {
 		for _, lang := range words.Languages {
@@ -94,29 +91,15 @@ func TestShelfPagesFit(t *testing.T) {
 						d.set("theme", "sun")
 					}
 					d.leavePages()
-					n := 0
 					shelfAlbum(d, func(page string) {
-						n++
 						checkKeys(t, d, page, l.key, l.gap)
 						checkTexts(t, d, page)
 						if min := d.s.Content().MinSize(); min.Width > l.size.Width || min.Height > l.size.Height {
 							t.Errorf("%s needs %v", page, min)
-						}
-						if *pictures != "" {
-							shelfPicture(t, d, name, fmt.Sprintf("%02d-%s", n, page))
 						}
 					})
 				})
 			}
 		}
 	}
-}
-
-func shelfPicture(t *testing.T, d *desk, folder, name string) {
-	t.Helper()
-	dir := filepath.Join(*pictures, folder)
-	if err := os.MkdirAll(dir, 0o755); err != nil {
-		t.Fatal(err)
-	}
-	savePicture(t, d.w.Canvas().Capture(), filepath.Join(dir, strings.ReplaceAll(name, "/", "-")+".png"))
 }
