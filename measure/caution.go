@@ -8,6 +8,7 @@ const (
 	CautionBump    = "caution.bump"    // springs pressed hard onto the bump stops
 	CautionLift    = "caution.lift"    // a heavy part hangs or is raised
 	CautionTurning = "caution.turning" // something that turns, if only by hand
+	CautionClutch  = "caution.clutch"  // facing dust, loaded cover springs, a heavy gearbox
 	CautionWeld    = "caution.weld"    // hardened or welded shafts, yokes and studs
 
 	CautionFirstRun = "caution.firstrun" // before the shaft is run by the engine

@@ -84,7 +84,12 @@ var flangeRows = []Point{
 var endPoints = func() []Point {
 	var all []Point
 	for _, f := range flangeParts {
-		all = append(all, rowsOf(flangeRows, f.part, f.name, GroupEnds, nil)...)
+		for _, p := range rowsOf(flangeRows, f.part, f.name, GroupEnds, nil) {
+			if p.Caution == "" && strings.HasSuffix(f.part, "_end") && p.Quantity != Text {
+				p.Caution = CautionUnder // it stays on the vehicle
+			}
+			all = append(all, p)
+		}
 	}
 	return all
 }()

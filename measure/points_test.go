@@ -111,7 +111,7 @@ func TestEveryFixedKeyIsAPointAndEveryPointAFixedKey(t *testing.T) {
 
 func TestEveryPointIsWhole(t *testing.T) {
 	keyForm := regexp.MustCompile(`^[a-z][a-z_]*\.[a-z][a-z0-9_]*$`)
-	cautions := []string{"", CautionUnder, CautionHanging, CautionBump, CautionLift, CautionTurning, CautionWeld}
+	cautions := []string{"", CautionUnder, CautionHanging, CautionBump, CautionLift, CautionTurning, CautionClutch, CautionWeld}
 	seen := map[string]bool{}
 	for _, p := range Points {
 		fault := func(format string, args ...any) { t.Errorf("%s: %s", p.Key, fmt.Sprintf(format, args...)) }
@@ -271,5 +271,23 @@ func TestLayoutsHaveTheirParts(t *testing.T) {
 	none.Clutch = "none"
 	if p, _ := PointOf("fingers.travel"); !p.In(one) || p.In(none) {
 		t.Error("an unsaid clutch is asked for, no clutch is not")
+	}
+}
+
+// What is read lying under the vehicle, at an open clutch, or with loaded springs says so first.
+func TestWhatCanHurtCarriesItsCaution(t *testing.T) {
+	for _, row := range []struct{ point, caution, source string }{
+		{"front_end.pilot", CautionUnder, "common practice, no source: the vehicle's flange is read lying under it"},
+		{"rear_end.cap_dia", CautionUnder, "common practice, no source: the vehicle's flange is read lying under it"},
+		{"rear_mate.cap_dia", "", "common practice, no source: the shaft's flange is read on the bench"},
+		{"front_end.runout", CautionTurning, "common practice, no source: what turns is the greater danger"},
+		{"disc.od", CautionClutch, "common practice, no source: dust of old facings may hold asbestos"},
+		{"fingers.height", CautionClutch, "common practice, no source: the cover's spring is loaded"},
+		{"fit.bumpstop", CautionBump, "common practice, no source: the axle is pressed onto its stops"},
+		{"fit.brakehose", CautionHanging, "common practice, no source: the wheels hang"},
+	} {
+		if p, ok := PointOf(row.point); !ok || p.Caution != row.caution {
+			t.Errorf("%s: caution %q, want %q (%s)", row.point, p.Caution, row.caution, row.source)
+		}
 	}
 }

@@ -45,7 +45,7 @@ out: residual of the joints together, at ride height, own weight
     chance that the limit is met: 0 %
     weakest: shaft slope, 61 % of the doubt (reading …000000a1)
     missing: pinion slope, at ride height, own weight
-    to do: turn the front end of the pinion up; mind the oil to the pinion bearings, and on a front axle the caster
+    to do: turn the front end of the pinion up (wedge, links); mind the oil to its bearings, on a front axle the caster. First frame and axle on stands: springs are loaded, a loose axle rolls
     note: side view only: shaft plan angle not read, taken as 0
     source of the limit: a book
 

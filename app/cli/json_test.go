@@ -46,7 +46,7 @@ func TestFindingAsJSON(t *testing.T) {
 		`"verdict":"out","chance":0,"used":["019ab3f1-0000-7000-8000-0000000000a1"],` +
 		`"weakest":{"input":"shaft.slope","reading":"019ab3f1-0000-7000-8000-0000000000a1","share":0.61},` +
 		`"missing":[{"point":"pinion.slope","state":"ride/kerb","setup":null}],` +
-		`"advice":"turn the front end of the pinion up; mind the oil to the pinion bearings, and on a front axle the caster",` +
+		`"advice":"turn the front end of the pinion up (wedge, links); mind the oil to its bearings, on a front axle the caster. First frame and axle on stands: springs are loaded, a loose axle rolls",` +
 		`"predicted":false,"rests_on":[],"assumed":[],"notes":[]}`
 	if got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)

@@ -59,22 +59,27 @@ var deAdvice = table{
 	checks.MsgTakeMissing: "die fehlenden Messungen nehmen",
 	checks.MsgLetDown: "hier hängen die Räder, so läuft es nicht: auf die Räder ablassen oder die Böcke unter die Achse stellen " +
 		"und {0 point} nochmals messen",
-	checks.MsgOffBump:        "hier kommt es nur durch: in Fahrlage nochmals messen",
-	checks.MsgReadAgain:      "{0 input} nochmals messen, {1 state}: das entscheidet",
-	checks.MsgZeroAgain:      "der Nullpunkt von {0} entscheidet: am selben Ort umdrehen und beide Richtungen ablesen",
-	checks.MsgReadAssumed:    "{0 point} wurde nie gemessen und entscheidet: messen",
-	checks.MsgTurnPinion:     "das Vorderende des Ritzels {0 word} drehen; auf das Öl der Ritzellager achten, an der Vorderachse auf den Nachlauf",
-	checks.MsgTurnGearbox:    "das Vorderende des Getriebes {0 word} bringen; auf Ölansaugung und Ölstand achten",
-	checks.MsgSmallerAngle:   "die beiden Achsen am Gelenk ({0 subject}) näher in eine Linie bringen",
-	checks.MsgSmallerDrive:   "kleinere Winkel zwischen Getriebe und dieser Welle, oder eine langsamere Welle",
-	checks.MsgSmallerCoast:   "kleinere Winkel zwischen Achse und dieser Welle, oder eine langsamere Welle",
-	checks.MsgSlowerOrEven:   "die Gelenke besser ausgleichen (gleiche Winkel, Gabeln richtig zueinander) oder die Welle langsamer laufen lassen",
-	checks.MsgOtherJoint:     "ein Gelenk, das mehr darf, oder den Winkel dort verkleinern, wo er am größten ist",
-	checks.MsgLeastContested: "ob ein Gelenk einen Mindestwinkel braucht, ist umstritten: mit Begründung wählen",
-	checks.MsgDatumBoth:      "die Neigung der Rahmenmarke in Aufstellung {0} und in Aufstellung {1} messen, damit beide vergleichbar sind",
-	checks.MsgContradiction:  "{0 state}: die Messung streichen oder berichtigen",
-	checks.MsgImplausible:    "{0 point} zeigt {1 base}, und solche Teile haben {2 base} bis {3 base}: nochmals hinsehen, dann berichtigen oder behalten",
-	checks.MsgHeights:        "{0 point} wurde in Höhen gemessen, die {1 mm} auseinanderliegen: in einer Höhe nochmals messen",
+	checks.MsgOffBump:     "hier kommt es nur durch: in Fahrlage nochmals messen",
+	checks.MsgReadAgain:   "{0 input} nochmals messen, {1 state}: das entscheidet",
+	checks.MsgZeroAgain:   "der Nullpunkt von {0} entscheidet: am selben Ort umdrehen und beide Richtungen ablesen",
+	checks.MsgReadAssumed: "{0 point} wurde nie gemessen und entscheidet: messen",
+	checks.MsgTurnPinion: "das Vorderende des Ritzels {0 word} drehen (Keil, Lenker); auf das Öl seiner Lager achten, an der Vorderachse auf den " +
+		"Nachlauf. Erst Rahmen und Achse auf Böcke: Federn sind gespannt, eine lose Achse rollt",
+	checks.MsgTurnGearbox: "das Vorderende des Getriebes {0 word} bringen (Höhe der Lager); auf Ölansaugung und Ölstand achten. Motor und Getriebe " +
+		"abfangen, bevor ein Lager gelöst wird",
+	checks.MsgSmallerAngle: "die beiden Achsen am Gelenk ({0 subject}) näher in eine Linie bringen: versetzen, was sie trägt (Getriebelager, Mittellager, " +
+		"Keil an der Achse)",
+	checks.MsgSmallerDrive: "kleinere Winkel an den Gelenken zwischen Getriebe und dieser Welle (Getriebelager, Mittellager), oder eine langsamere Welle",
+	checks.MsgSmallerCoast: "kleinere Winkel an den Gelenken zwischen Achse und dieser Welle (Keil, Lenker, Mittellager), oder eine langsamere Welle",
+	checks.MsgSlowerOrEven: "die Gelenke besser ausgleichen (gleiche Winkel, Gabeln richtig zueinander) oder die Welle langsamer laufen lassen",
+	checks.MsgOtherJoint: "die Gabeln können anstoßen und Gelenk oder Welle brechen: dort nicht laufen lassen. Ein Gelenk, das mehr darf, weniger " +
+		"Federweg, oder den Winkel dort verkleinern, wo er am größten ist",
+	checks.MsgLeastContested: "kein Fehler: ob und welchen Mindestwinkel ein Gelenk für seine Nadeln braucht, ist umstritten; unter den Grenzen mit " +
+		"Begründung wählen",
+	checks.MsgDatumBoth:     "die Neigung der Rahmenmarke in Aufstellung {0} und in Aufstellung {1} messen, damit beide vergleichbar sind",
+	checks.MsgContradiction: "{0 state}: die Messung streichen oder berichtigen",
+	checks.MsgImplausible:   "{0 point} zeigt {1 base}, und solche Teile haben {2 base} bis {3 base}: nochmals hinsehen, dann berichtigen oder behalten",
+	checks.MsgHeights:       "{0 point} wurde in Höhen gemessen, die {1 mm} auseinanderliegen: in einer Höhe nochmals messen",
 	checks.MsgDisputedID: "Messung {0 id} zählt nicht: zwei Einträge haben ihre Kennung, oder ihre Berichtigungen laufen im Kreis; " +
 		"den falschen streichen",
 	checks.MsgReverse: "{0} wurde in Aufstellung {1} umgedreht, sein Nullpunkt zählt also doppelt: an einer Stelle beide Richtungen " +

@@ -78,5 +78,5 @@ var deClutch = table{
 	checks.MsgNutFactor:       "Anziehfaktor {0}: was ein Moment klemmt, ist auf ± {1 percent} bekannt",
 	checks.MsgRetainerCare: "nicht an Schrauben, Bolzen oder Wellenenden schweißen, auch nicht in ihrer Nähe ohne Schutz der Lager; neue Mutter, ihre " +
 		"Sicherung, Gewinde und Flächen sauber und trocken; örtliche Vorschriften und befugte Schweißer gehen vor",
-	checks.MsgGradeUnknown: "Klasse {0} ist keine von 8.8, 10.9 und 12.9",
+	checks.MsgGradeUnknown: "Klasse {0} ist keine von 8.8, 10.9 und 12.9: ihre Festigkeit ist hier nicht bekannt; eine gekennzeichnete nehmen",
 }

@@ -2,7 +2,8 @@ package words
 
 // deFormulas: how each check reckons, in a sentence.
 var deFormulas = table{
-	"formula.build.chance": "Von 4.096 Ziehungen aus allem Zweifelhaften der Anteil, in dem jede beurteilte Grenze zugleich hält.",
+	"formula.build.chance": "Von 4.096 Ziehungen aus allem Zweifelhaften der Anteil, in dem jede beurteilte Grenze zugleich hält. Er sagt nichts über das, " +
+		"was nicht gemessen, nicht beurteilt oder nicht geprüft wurde: er ist keine Erlaubnis zu fahren.",
 
 	"formula.joint.angle": "Der räumliche Winkel zwischen den beiden Achsen, die sich im Gelenk treffen: sein Kosinus ist das Produkt ihrer " +
 		"Richtungen, jede aus Neigung und Grundrisswinkel. Sind alle Grundrisswinkel 0, ist es der Unterschied der Neigungen.",
@@ -26,15 +27,18 @@ var deFormulas = table{
 	"formula.slip.travel":      "Längster weniger kürzester Abstand, dem das Schiebestück zwischen ganz ausgefedert und ganz eingefedert folgen muss.",
 	"formula.slip.engaged":     "Das kleinste aus Wellenverzahnung, Hülsenverzahnung und dem nicht Ausgezogenen, in der längsten Stellung.",
 	"formula.slip.closing":     "Wie weit das Schiebestück noch heraussteht, wenn die Achse dort ist, wo die Welle am kürzesten ist.",
-	"formula.slip.seal":        "Länge des Gleitgabelschafts, die bei größtem Auszug noch in der Dichtung steckt.",
-	"formula.slip.length":      "Die Länge, bei der beide Enden des Federwegs ihren Hub behalten: in der Mitte dessen, was Einschieben und Ausziehen lassen.",
+	"formula.slip.seal": "Länge des blanken Gleitgabelschafts weniger Tiefe der Dichtlippe und weniger größtem Auszug: was noch innerhalb der Lippe " +
+		"steht.",
+	"formula.slip.length": "Die Länge, bei der beide Enden des Federwegs ihren Hub behalten: in der Mitte dessen, was Einschieben und Ausziehen lassen.",
 
-	"formula.shaft.critical_speed": "Erste Biegedrehzahl eines Rohrs auf zwei Gelenken: wächst mit dem Durchmesser, fällt mit dem Quadrat der Länge und mit dem, was " +
-		"an den Enden wiegt. Gegen die höchste Wellendrehzahl, mit Abstand.",
+	"formula.shaft.critical_speed": "Erste Biegedrehzahl eines Rohrs auf zwei Gelenken: wächst mit dem Durchmesser, fällt mit dem Quadrat der Länge und mit dem, " +
+		"was an den Enden wiegt. Gegen die höchste Wellendrehzahl, mit Abstand. Für ein gerades, gewuchtetes Rohr auf steifen Lagern; " +
+		"eine wirkliche Welle liegt tiefer.",
 	"formula.shaft.half_critical": "Die Hälfte der ersten Biegedrehzahl, wo die zwei Stöße der Gelenke je Umdrehung sie treffen, gegen die gefahrenen Drehzahlen.",
-	"formula.shaft.stress":        "Schubspannung außen am Rohr: Moment durch polares Widerstandsmoment. Gegen einen Anteil der Streckgrenze.",
-	"formula.shaft.twist":         "Wie weit sich das Rohr bei vollem Moment verdreht: Moment mal Länge durch Schubmodul und polares Flächenmoment.",
-	"formula.shaft.balance":       "Wuchtgüte mal Masse durch Winkelgeschwindigkeit, je Ende die Hälfte.",
+	"formula.shaft.stress": "Schubspannung außen am Rohr: Moment durch polares Widerstandsmoment. Gegen einen Anteil der Streckgrenze. Für ein heiles Rohr: " +
+		"Nähte, Dellen und Rost stecken nicht darin.",
+	"formula.shaft.twist":   "Wie weit sich das Rohr bei vollem Moment verdreht: Moment mal Länge durch Schubmodul und polares Flächenmoment.",
+	"formula.shaft.balance": "Wuchtgüte mal Masse durch Winkelgeschwindigkeit, je Ende die Hälfte.",
 	"formula.shaft.clearance": "Raum von der Linie der Gelenkmitten bis zum Hindernis, weniger halbes Rohr, weniger was die Welle dort irgendwo im Federweg näher " +
 		"kommt.",
 	"formula.flange.match": "Zählt, was sich am Fahrzeug und an der Welle unterscheidet: Zahl der Schrauben, Lochkreis, Art und Durchmesser der Zentrierung, und soweit gemessen ihre Höhe, Schraubengröße und Steigung; bei Bügeln und Schellen die Büchsen. Wie viel Spiel die Zentrierung haben darf, folgt aus Drehzahl und Wuchtgüte.",
@@ -46,7 +50,8 @@ var deFormulas = table{
 	"formula.clutch.hub":    "Die Nabenlänge, die auf der Verzahnung der Getriebewelle liegt, beide ab der Blockfläche gelegt, und der Spalt zu den Schwungradschrauben.",
 	"formula.clutch.spigot": "Die Zapfenlänge, die im Pilotlager liegt, beide ab der Blockfläche gelegt, und der Spalt bis zum Grund der Bohrung.",
 	"formula.clutch.fit":    "Außendurchmesser der Reibfläche weniger der der Scheibe.",
-	"formula.clutch.torque": "Flächen mal Reibung mal Anpresskraft mal ein Viertel der Summe beider Belagdurchmesser (eingelaufen), gegen das Motormoment.",
+	"formula.clutch.torque": "Zwei Flächen (eine Scheibe) mal Reibung mal Anpresskraft mal ein Viertel der Summe beider Belagdurchmesser (eingelaufen), " +
+		"gegen das Motormoment mit Betriebsfaktor. Öl am Belag, Hitze und eine lahme Feder stecken nicht darin.",
 
 	"formula.spline.input":    "Zähnezahlen, Durchmesser und Längen beider Teile, jeweils im Rahmen ihres Zweifels verglichen. Nie steht da, dass sie passen: Spiel wird nicht gemessen.",
 	"formula.spline.output":   "Zähnezahlen, Durchmesser und Längen beider Teile, jeweils im Rahmen ihres Zweifels verglichen. Nie steht da, dass sie passen: Spiel wird nicht gemessen.",
@@ -58,8 +63,8 @@ var deFormulas = table{
 	"formula.mass.axles": "Die gewogene Last jeder Achse, dazu was Motor und Getriebe neu bringen, weniger was die alten nahmen, geteilt nach dem Abstand zu " +
 		"den Achsen.",
 	"formula.mount.load": "Anteil des Gewichts von Motor und Getriebe auf jedem Lager, nach dem Abstand zum Schwerpunkt.",
-	"formula.lift.slings": "Last durch Zahl der tragenden Stränge und den Sinus ihres Winkels zur Waagrechten: je flacher, desto mehr zieht jeder. Bei drei " +
-		"oder mehr Strängen wird mit weniger gerechnet.",
+	"formula.lift.slings": "Last durch Zahl der tragenden Stränge und den Sinus ihres Winkels zur Waagrechten: je flacher, desto mehr zieht jeder. Von " +
+		"vier Strängen an steifer Last wird mit zweien gerechnet. Haken, Kran und Hebestellen stecken nicht darin.",
 
 	"formula.fit.direction":  "Was eine Person geantwortet hat.",
 	"formula.fit.starter":    "Was eine Person geantwortet hat.",

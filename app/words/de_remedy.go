@@ -112,7 +112,8 @@ In der Datei ändert sich nichts. Was am Fahrzeug geändert wird, ist neu zu mes
 	remedy.MsgTubeRoom:      "{0 mm} weniger Raum zu allem neben der Welle: Auspuff, Leitungen, Bremse, Boden, Fangbügel",
 	remedy.MsgBearing:       "Ausrücklager um {0 mm} versetzt (zum Motor positiv): seine Hülse muss es dort führen, Gabel oder Zylinder müssen folgen",
 	remedy.MsgFlywheel:      "Reibfläche {0 mm} weiter: Eingriff des Anlassers, Schrauben des Schwungrads, Passstifte, Gewicht",
-	remedy.MsgFlywheelThin:  "Reibfläche {0 mm} (weniger): Mindestdicke des Schwungrads und seine Schrauben",
+	remedy.MsgFlywheelThin: "Reibfläche {0 mm} (weniger): nie unter die Mindestdicke des Herstellers, ein dünnes Schwungrad kann zerspringen; und seine " +
+		"Schrauben",
 	remedy.MsgAdapterPlate:  "Adapterplatte {0 mm} dicker oder dünner: Passstifte, Eingriff des Anlassers, und Getriebe, Lager und Welle wandern mit",
 	remedy.MsgOtherDisc:     "eine andere Scheibe mit gleicher Verzahnung; ihren Weg zu den Schwungradschrauben ansehen",
 	remedy.MsgSpigotMoved:   "Pilotlager um {0 mm} versetzt (in die Kurbelwelle positiv): ein Träger oder eine längere Buchse, die gehalten ist",
@@ -176,6 +177,7 @@ In der Datei ändert sich nichts. Was am Fahrzeug geändert wird, ist neu zu mes
 	"cli.next.reading":    "  {0}. {1}: {2} von {3}",
 	"cli.next.nearer":     "  {0}. {1}: entscheidet allein nichts, aber anderes wartet auch darauf",
 	"cli.next.settles":    "       entscheidet {0}",
-	"cli.remedy.care": "Räder verkeilen, auf Unterstellböcken ausreichender Tragkraft arbeiten, mit zugelassenem Gerät heben, Schweißen an Wellen " +
-		"einem befugten Wellenbauer überlassen. Örtliche Vorschriften gehen vor. Danach neu messen.",
+	"cli.remedy.care": "Räder verkeilen, auf Unterstellböcken ausreichender Tragkraft arbeiten, mit zugelassenem Gerät heben. Achse, Motor oder " +
+		"Getriebe abfangen, bevor gelöst wird, was sie hält; Federn bleiben gespannt. Schweißen an Wellen einem befugten Wellenbauer " +
+		"überlassen. Örtliche Vorschriften gehen vor. Danach neu messen.",
 }

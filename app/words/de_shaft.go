@@ -66,13 +66,16 @@ var deShaft = table{
 
 	"point.tube.material": "Rohrwerkstoff",
 
-	checks.MsgWiderTube: "ein größeres Rohr oder eine kürzere Welle (zweiteilig mit Mittellager); dickere Wand hilft nicht, Aluminium allein " +
-		"auch nicht",
-	checks.MsgDontDwell:     "nicht gleichmäßig fahren, solange die Welle zwischen {0 rev/min} und {1 rev/min} dreht; durchfahren ist üblich",
-	checks.MsgStrongerTube:  "ein größeres oder dickeres Rohr, oder festerer Stahl",
-	checks.MsgStrongerJoint: "größere Gelenke, oder weniger Moment im niedrigsten Gang",
-	checks.MsgLongerLife:    "ein kleinerer Winkel oder ein größeres Gelenk",
-	checks.MsgMoreRoom:      "versetzen, was im Weg ist, oder die Welle, oder ein dünneres Rohr, wenn die Drehzahl es erlaubt",
+	checks.MsgWiderTube: "bis dahin deutlich unter dieser Drehzahl bleiben: eine Welle in Resonanz kann sich losreißen. Ein größeres Rohr oder eine " +
+		"kürzere Welle (zweiteilig mit Mittellager); dickere Wand hilft nicht, Aluminium allein auch nicht",
+	checks.MsgDontDwell: "nicht gleichmäßig fahren, solange die Welle zwischen {0 rev/min} und {1 rev/min} dreht (gerechnet; die wirkliche liegt eher " +
+		"tiefer); durchfahren ist üblich. Anhalten bei jedem Brummen, das mit dem Tempo steigt",
+	checks.MsgStrongerTube: "ein größeres oder dickeres Rohr, festerer Stahl, oder weniger Moment im niedrigsten Gang; geschweißt wird beim Wellenbauer, " +
+		"danach gewuchtet",
+	checks.MsgStrongerJoint: "größere Gelenke, oder weniger Moment im niedrigsten Gang; bis dahin darin kein Vollgas",
+	checks.MsgLongerLife:    "ein kleinerer Winkel, ein größeres Gelenk, oder ein früherer Termin, nach den Nadeln zu sehen",
+	checks.MsgMoreRoom: "versetzen, was im Weg ist, oder die Welle, oder ein dünneres Rohr, wenn die Drehzahl es erlaubt; Brems- und " +
+		"Kraftstoffleitungen nie nur wegbiegen: sie bleiben befestigt und frei, ausgefedert, eingefedert und bei rollendem Motor",
 	checks.MsgAdapterFlange: "einen beidseitig zentrierten Adapterflansch fertigen lassen; nie passend bohren, nie die Schrauben zentrieren lassen",
 	checks.MsgPilotFiner: "mit diesen Messmitteln nicht zu entscheiden: {0 point} und {1 point} mit der Bügelmessschraube messen, oder beide fünfmal mit ein und " +
 		"demselben Messschieber; von Hand gleitet die Zentrierung gerade hinein, ohne fühlbares Spiel",
@@ -81,13 +84,16 @@ var deShaft = table{
 	checks.MsgPilotByHand: "gleiche Maße beweisen keinen Sitz: sauber und trocken von Hand versuchen; die Zentrierung gleitet gerade hinein, ohne fühlbares " +
 		"Spiel und ohne dass Schrauben sie hineinziehen",
 	checks.MsgOtherJointSize: "ein Gelenk mit je einer Büchsengröße pro Seite; nie eine Büchse unterlegen",
-	checks.MsgOwnFlywheel:    "ein Schwungrad für diese Kurbelwelle fertigen oder ausdrehen lassen, auf dem Ansatz zentriert; Schrauben zentrieren nicht",
-	checks.MsgTrueFace:       "beide Flächen reinigen, Grate suchen und nochmals messen; dann die Fläche richten lassen",
-	checks.MsgMoveDowels:     "die Achsen liegen {0 mm} auseinander: Passstifte um so viel versetzen (exzentrische Stifte), dann nochmals messen",
-	checks.MsgPutRight:       "mit Nein beantwortet: in Ordnung bringen, bevor das Fahrzeug fährt, dann die Antwort streichen und neu geben",
+	checks.MsgOwnFlywheel: "ein Schwungrad für diese Kurbelwelle fertigen oder ausdrehen lassen, auf dem Ansatz zentriert, von einem Betrieb, der es auch " +
+		"wuchtet; Schrauben zentrieren nicht, und ein Schwungrad, das sich löst oder zerspringt, durchschlägt den Boden",
+	checks.MsgTrueFace: "beide Flächen reinigen, Grate suchen und nochmals messen; bleibt es, die Fläche in der Werkstatt planen lassen, ein Schwungrad " +
+		"nie unter seine Mindestdicke",
+	checks.MsgMoveDowels: "die Achsen liegen {0 mm} auseinander: exzentrische Passstifte versetzen die Glocke um so viel, zu der Seite, wo die Bohrung " +
+		"den Taster am weitesten eindrückt; dann nochmals messen. Kurbelwelle nur von Hand drehen, Batterie ab",
+	checks.MsgPutRight: "mit Nein beantwortet: in Ordnung bringen, bevor das Fahrzeug fährt, dann die Antwort streichen und neu geben",
 	checks.MsgAxleOverloaded: "so viel darf die Achse nicht tragen: leichtere Teile, weiter hinten oder vorn, oder weniger Last; das Schild entscheidet, " +
 		"nicht diese Rechnung",
-	checks.MsgStrongerMount: "ein Lager, das so viel darf, oder Lager weiter auseinander",
+	checks.MsgStrongerMount: "ein Lager, das so viel darf, oder Lager weiter auseinander; die Einheit abfangen, bevor eines gelöst wird",
 	checks.MsgOutsideMounts: "der Schwerpunkt liegt außerhalb der drei Lager: die Einheit kippt; ein Lager versetzen, bevor sie aufgesetzt wird",
 	checks.MsgStrongerSling: "nicht damit heben: ein stärkeres Gehänge, oder längere Stränge, die steiler ziehen",
 	checks.MsgTooFlat:       "nicht heben: ein Strang zieht flacher als {0 deg} zur Waagrechten; längere Stränge oder eine Traverse",
@@ -117,7 +123,7 @@ Die klaren kommen zuerst, die kleinste voran; die außerhalb bleiben weg, außer
 	checks.MsgTorqueOffroad:      "{0 N·m} im niedrigsten Gang, was auch die Räder tun: im Gelände",
 	checks.MsgTorqueNoGrip:       "{0 N·m} im niedrigsten Gang: Achslast beladen, Achsübersetzung oder Reifen sind nicht bekannt, für durchdrehende Räder wird nichts abgezogen",
 	checks.MsgGripTaken:          "Reibung von Reifen und Boden nicht angegeben: mit {0} genommen; griffige Reifen auf trockenem Boden oder Last auf der Achse geben mehr",
-	checks.MsgTwistNoVerdict:     "keine Quelle nennt eine Grenze; unter Moment kommt es zum Gabelversatz hinzu",
+	checks.MsgTwistNoVerdict:     "nicht beurteilt, keine Quelle nennt eine Grenze; unter Moment kommt es zur Stellung der Gabeln hinzu",
 	checks.MsgBalanceGrade:       "Wuchtgüte G {0}; die Praxis des Wuchters geht vor",
 	checks.MsgCoupleForce:        "auf die Lagerungen einer {1 mm} langen Welle bis zu {0 N}, zweimal je Umdrehung",
 	checks.MsgLifeFullSpeed:      "gerechnet, als liefe sie immer mit höchster Drehzahl; die mittlere Lebensdauer ist etwa fünfmal so lang",

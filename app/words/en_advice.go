@@ -8,22 +8,27 @@ var enAdvice = table{
 	checks.MsgTakeMissing: "take the readings that are missing",
 	checks.MsgLetDown: "the wheels hang here, and it does not run like that: let it down on its wheels, or set the stands under " +
 		"the axle, and read {0 point} again",
-	checks.MsgOffBump:        "it only passes through here: read again at ride height",
-	checks.MsgReadAgain:      "read {0 input} again, {1 state}: this one decides",
-	checks.MsgZeroAgain:      "the zero of {0} decides: turn it end for end in the same place and read both ways",
-	checks.MsgReadAssumed:    "{0 point} was never read and decides: read it",
-	checks.MsgTurnPinion:     "turn the front end of the pinion {0 word}; mind the oil to the pinion bearings, and on a front axle the caster",
-	checks.MsgTurnGearbox:    "bring the front end of the gearbox {0 word}; mind the sump pick-up and the oil level in the gearbox",
-	checks.MsgSmallerAngle:   "bring the two axes at the {0 subject} nearer to one line",
-	checks.MsgSmallerDrive:   "smaller angles between the gearbox and this shaft, or a slower shaft",
-	checks.MsgSmallerCoast:   "smaller angles between the axle and this shaft, or a slower shaft",
-	checks.MsgSlowerOrEven:   "let the joints cancel better (equal angles, yokes in the right phase), or run the shaft slower",
-	checks.MsgOtherJoint:     "fit a joint that is allowed more, or make the angle smaller where it is worst",
-	checks.MsgLeastContested: "sources dispute whether a joint needs a least angle: pick one with a reason",
-	checks.MsgDatumBoth:      "read the frame mark slope in setup {0} and in setup {1}, so that the two compare",
-	checks.MsgContradiction:  "{0 state}: strike the reading or correct it",
-	checks.MsgImplausible:    "{0 point} reads {1 base}, and such parts have {2 base} to {3 base}: look again, then correct or keep it",
-	checks.MsgHeights:        "{0 point} was read at heights {1 mm} apart: read it again at one height",
+	checks.MsgOffBump:     "it only passes through here: read again at ride height",
+	checks.MsgReadAgain:   "read {0 input} again, {1 state}: this one decides",
+	checks.MsgZeroAgain:   "the zero of {0} decides: turn it end for end in the same place and read both ways",
+	checks.MsgReadAssumed: "{0 point} was never read and decides: read it",
+	checks.MsgTurnPinion: "turn the front end of the pinion {0 word} (wedge, links); mind the oil to its bearings, on a front axle the caster. First " +
+		"frame and axle on stands: springs are loaded, a loose axle rolls",
+	checks.MsgTurnGearbox: "bring the front end of the gearbox {0 word} (height of its mounts); mind the sump pick-up and the oil level in the gearbox. " +
+		"Engine and gearbox are carried before a mount is loosened",
+	checks.MsgSmallerAngle: "bring the two axes at the {0 subject} nearer to one line: move what carries them (gearbox mount, centre bearing, wedge at the " +
+		"axle)",
+	checks.MsgSmallerDrive: "smaller angles at the joints between the gearbox and this shaft (gearbox mount, centre bearing), or a slower shaft",
+	checks.MsgSmallerCoast: "smaller angles at the joints between the axle and this shaft (wedge, links, centre bearing), or a slower shaft",
+	checks.MsgSlowerOrEven: "let the joints cancel better (equal angles, yokes in the right phase), or run the shaft slower",
+	checks.MsgOtherJoint: "the yokes can touch and break joint or shaft: don't run it there. A joint that is allowed more, less travel, or a smaller " +
+		"angle where it is worst",
+	checks.MsgLeastContested: "no fault: sources dispute whether a joint needs a least angle for its needles, and how much; pick one under limits, with a " +
+		"reason",
+	checks.MsgDatumBoth:     "read the frame mark slope in setup {0} and in setup {1}, so that the two compare",
+	checks.MsgContradiction: "{0 state}: strike the reading or correct it",
+	checks.MsgImplausible:   "{0 point} reads {1 base}, and such parts have {2 base} to {3 base}: look again, then correct or keep it",
+	checks.MsgHeights:       "{0 point} was read at heights {1 mm} apart: read it again at one height",
 	checks.MsgDisputedID: "reading {0 id} counts for nothing: two records share its id, or its corrections run in a ring; strike " +
 		"the wrong one",
 	checks.MsgReverse: "{0} was turned end for end in setup {1}, so its zero counts double: lay it on one place both ways and " +

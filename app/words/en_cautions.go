@@ -2,7 +2,7 @@ package words
 
 // Cautions lists the keys of all cautions.
 var Cautions = []string{"caution.under", "caution.hanging", "caution.bump", "caution.lift", "caution.turning",
-	"caution.weld", "caution.firstrun"}
+	"caution.clutch", "caution.weld", "caution.firstrun"}
 
 // enCautions: what can hurt, shown before the stop where it applies. Local codes, the maker's
 // instructions and licensed practice always come first.
@@ -13,10 +13,12 @@ var enCautions = table{
 		"slowly, chock the wheels that stay on the ground, and keep clear of the axle: it can drop and swing.",
 	"caution.bump": "On the bump stops the springs are loaded hard. Bring the axle up with a rated jack or by real load, " +
 		"never with a strap or a loose block; hands and head stay out of the gap.",
-	"caution.lift": "Lifting: nobody under or beside the load. Slings, hooks and lifting places of known rating, legs at 45° or " +
-		"more from the horizontal. These figures are no lifting plan; where local rules ask for a licensed person, fetch one.",
-	"caution.turning": "A turning shaft catches clothes, hair and gloves. Engine off, key out, gearbox in neutral, wheels chocked; " +
-		"turn the shaft by hand only, and keep out of its line.",
+	"caution.lift": "Lifting: nobody under or beside the load. Slings, hooks and lifting places of known rating, legs at 45° or more from the " +
+		"horizontal, never below 30°. These figures are no lifting plan; where local rules ask for a licensed person, fetch one.",
+	"caution.turning": "A turning shaft catches clothes, hair and gloves. Engine off, key out, battery off, gearbox in neutral, the wheels that stay " +
+		"on the ground chocked; turn the shaft by hand only, and keep out of its line.",
+	"caution.clutch": "Dust of facings can hold asbestos: wipe it off damp, never blow or brush it. The cover's spring is loaded: all its bolts in " +
+		"turns, a little each. Gearbox and flywheel are heavy: a rated jack, nobody beneath.",
 	"caution.weld": "Welding on a shaft, yoke or hardened stud changes its strength and balance where nobody can see it. Leave it " +
 		"to a licensed shaft builder, who balances the shaft afterwards; battery off, fuel and grease away.",
 	"caution.firstrun": "First run: stands under the AXLE at ride height, never hanging. Nobody in line with the shaft. Check the match " +

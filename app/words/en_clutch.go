@@ -81,5 +81,5 @@ var enClutch = table{
 	checks.MsgNutFactor:       "nut factor {0}: what a torque clamps is known to ± {1 percent}",
 	checks.MsgRetainerCare: "don't weld to bolts, studs or shaft ends, or near them without protecting bearings; new nut, its lock, and " +
 		"thread and faces clean and dry; local rules and licensed welders go first",
-	checks.MsgGradeUnknown: "grade {0} is none of 8.8, 10.9 and 12.9",
+	checks.MsgGradeUnknown: "grade {0} is none of 8.8, 10.9 and 12.9: its strength is not known here; fit a marked one",
 }

@@ -2,7 +2,8 @@ package words
 
 // enFormulas: how each check reckons, in a sentence, for the person who opens a finding.
 var enFormulas = table{
-	"formula.build.chance": "Of 4,096 draws of everything that is in doubt, the share in which every judged limit holds at once.",
+	"formula.build.chance": "Of 4,096 draws of everything that is in doubt, the share in which every judged limit holds at once. It says nothing of what " +
+		"was not read, not judged or not checked: it is no permit to drive.",
 
 	"formula.joint.angle": "The angle in space between the two axes that meet in the joint: its cosine is the product of their " +
 		"directions, each made of slope and plan angle. With all plan angles 0 it is the difference of the slopes.",
@@ -26,15 +27,18 @@ var enFormulas = table{
 	"formula.slip.travel":      "Longest less shortest distance that the sliding part has to follow between full droop and full bump.",
 	"formula.slip.engaged":     "The smallest of male spline, female spline and what is not drawn out, at the longest position.",
 	"formula.slip.closing":     "How far the sliding part still stands out when the axle is where the shaft is shortest.",
-	"formula.slip.seal":        "Length of the slip yoke's barrel that is still inside the seal when it is drawn out furthest.",
-	"formula.slip.length":      "The length at which both ends of the travel keep their stroke: in the middle of what closing and drawing out leave.",
+	"formula.slip.seal": "Length of the slip yoke's bright barrel less the depth of the seal's lip and less how far the yoke is drawn out at most: what " +
+		"still stands inside the lip.",
+	"formula.slip.length": "The length at which both ends of the travel keep their stroke: in the middle of what closing and drawing out leave.",
 
-	"formula.shaft.critical_speed": "First bending speed of a tube on two joints: grows with its diameter, falls with the square of its length, and with what " +
-		"its ends weigh. Against the highest shaft speed, with a margin.",
+	"formula.shaft.critical_speed": "First bending speed of a tube on two joints: grows with its diameter, falls with the square of its length, and with what its " +
+		"ends weigh. Against the highest shaft speed, with a margin. For a straight, balanced tube on stiff bearings; a real shaft lies " +
+		"lower.",
 	"formula.shaft.half_critical": "Half of the first bending speed, where the joints' two pushes a turn meet it, against the speeds in use.",
-	"formula.shaft.stress":        "Shear stress at the outside of the tube: torque over its polar section modulus. Against a share of what the steel yields at.",
-	"formula.shaft.twist":         "How far the tube winds up at full torque: torque times length over shear modulus and polar moment of area.",
-	"formula.shaft.balance":       "Grade of balance times mass over angular speed, half of it at each end.",
+	"formula.shaft.stress": "Shear stress at the outside of the tube: torque over its polar section modulus. Against a share of what the steel yields at. " +
+		"For a sound tube: welds, dents and rust are not in it.",
+	"formula.shaft.twist":   "How far the tube winds up at full torque: torque times length over shear modulus and polar moment of area.",
+	"formula.shaft.balance": "Grade of balance times mass over angular speed, half of it at each end.",
 	"formula.shaft.clearance": "Room from the line between the joint centres to the obstacle, less half the tube, less what the shaft comes nearer at " +
 		"that place anywhere in the travel.",
 	"formula.flange.match": "Counts what differs between vehicle and shaft: number of bolts, bolt circle, kind and diameter of the pilot, and where read its height, bolt size and thread pitch; with straps or U-bolts the caps. How much play the pilot may have follows from shaft speed and balance grade.",
@@ -46,7 +50,8 @@ var enFormulas = table{
 	"formula.clutch.hub":    "The length of hub that lies on the gearbox shaft's splines, both placed from the engine block's face, and the gap to the flywheel's screws.",
 	"formula.clutch.spigot": "The length of the input shaft's nose that lies in the spigot bearing, both placed from the engine block's face, and the gap to the bottom of its bore.",
 	"formula.clutch.fit":    "Outside diameter of the friction face less that of the disc.",
-	"formula.clutch.torque": "Faces times friction times clamp force times a quarter of the sum of both facing diameters (bedded-in facings), against the engine's torque.",
+	"formula.clutch.torque": "Two faces (one disc) times friction times clamp force times a quarter of the sum of both facing diameters (bedded-in facings), " +
+		"against the engine's torque with a service factor. Oil on the facing, heat and a worn spring are not in it.",
 
 	"formula.spline.input":    "Tooth counts, diameters and lengths of both parts, compared each within its doubt. It never says that they fit: lash is not measured.",
 	"formula.spline.output":   "Tooth counts, diameters and lengths of both parts, compared each within its doubt. It never says that they fit: lash is not measured.",
@@ -58,8 +63,8 @@ var enFormulas = table{
 	"formula.mass.axles": "Each axle's load as weighed, plus what the new engine and gearbox bring and less what the old ones took, shared by their distance " +
 		"from the axles.",
 	"formula.mount.load": "Share of the engine's and gearbox's weight on each mount, by their distances from the centre of mass.",
-	"formula.lift.slings": "Load over the number of legs that carry it and the sine of their angle to level: the flatter the legs, the more each pulls. " +
-		"Of three or more legs, fewer are reckoned with.",
+	"formula.lift.slings": "Load over the number of legs that carry it and the sine of their angle to level: the flatter the legs, the more each pulls. Of " +
+		"four legs on a stiff load two are reckoned with. Hook, crane and lifting places are not in it.",
 
 	"formula.fit.direction":  "What a person answered.",
 	"formula.fit.starter":    "What a person answered.",

@@ -111,7 +111,7 @@ Nothing is changed in the file. What is changed on the vehicle is to be measured
 	remedy.MsgTubeRoom:      "{0 mm} less room to everything beside the shaft: exhaust, lines, brake, floor, guard loop",
 	remedy.MsgBearing:       "release bearing moved by {0 mm} (toward the engine positive): its sleeve must carry it there, and the fork or slave must follow",
 	remedy.MsgFlywheel:      "friction face {0 mm} further: starter mesh, screws of the flywheel, dowels, weight",
-	remedy.MsgFlywheelThin:  "friction face {0 mm} (less): the flywheel's least thickness, and its screws",
+	remedy.MsgFlywheelThin:  "friction face {0 mm} (less): never below the least thickness that its maker names, a thin flywheel can burst; and its screws",
 	remedy.MsgAdapterPlate:  "adapter plate {0 mm} thicker or thinner: dowels, starter mesh, and the gearbox, its mount and the shaft move as much",
 	remedy.MsgOtherDisc:     "another disc with the same spline; look at its travel to the flywheel screws",
 	remedy.MsgSpigotMoved:   "spigot bearing moved by {0 mm} (into the crank positive): a carrier or a longer bush that is held",
@@ -175,6 +175,7 @@ Nothing is changed in the file. What is changed on the vehicle is to be measured
 	"cli.next.reading":    "  {0}. {1}: {2} of {3}",
 	"cli.next.nearer":     "  {0}. {1}: decides nothing alone, but others wait for it too",
 	"cli.next.settles":    "       decides {0}",
-	"cli.remedy.care": "Chock the wheels, work on axle stands of the right rating, lift with what is rated for it, and leave welding on shafts to a " +
-		"licensed builder. Local rules come first. Measure again afterwards.",
+	"cli.remedy.care": "Chock the wheels, work on axle stands of the right rating, lift with what is rated for it. Carry axle, engine or gearbox " +
+		"before what holds them is loosened; springs stay loaded. Leave welding on shafts to a licensed builder. Local rules come " +
+		"first. Measure again afterwards.",
 }

@@ -66,13 +66,16 @@ var enShaft = table{
 
 	"point.tube.material": "tube material",
 
-	checks.MsgWiderTube: "a wider tube, or a shorter shaft (two pieces with a centre bearing); a thicker wall does not help, nor does " +
-		"aluminium by itself",
-	checks.MsgDontDwell:     "don't drive steadily while the shaft turns between {0 rev/min} and {1 rev/min}; passing through is usual",
-	checks.MsgStrongerTube:  "a wider or thicker tube, or a stronger steel",
-	checks.MsgStrongerJoint: "larger joints, or less torque in the lowest gear",
-	checks.MsgLongerLife:    "a smaller angle, or a larger joint",
-	checks.MsgMoreRoom:      "move what is in the way, or the shaft, or take a tube of less diameter if the speed allows",
+	checks.MsgWiderTube: "until it is mended keep well below that speed: a shaft that whirls can break loose. A wider tube, or a shorter shaft (two " +
+		"pieces with a centre bearing); a thicker wall does not help, nor does aluminium by itself",
+	checks.MsgDontDwell: "don't drive steadily while the shaft turns between {0 rev/min} and {1 rev/min} (reckoned; a real shaft lies lower rather than " +
+		"higher); passing through is usual. Stop at any hum that rises with road speed",
+	checks.MsgStrongerTube: "a wider or thicker tube, a stronger steel, or less torque in the lowest gear; welding is a shaft builder's work, balanced " +
+		"afterwards",
+	checks.MsgStrongerJoint: "larger joints, or less torque in the lowest gear; until then no full throttle in it",
+	checks.MsgLongerLife:    "a smaller angle, a larger joint, or a date in the book to look at its needles earlier",
+	checks.MsgMoreRoom: "move what is in the way, or the shaft, or take a tube of less diameter if the speed allows; brake and fuel lines are never " +
+		"just bent aside: they must stay fixed and clear at droop, bump and engine roll",
 	checks.MsgAdapterFlange: "have an adapter flange made that is piloted on both sides; never drill to suit, never let bolts do the centring",
 	checks.MsgPilotFiner: "these tools can't settle it: read {0 point} and {1 point} with a micrometer, or both with one and the same caliper five times " +
 		"each; by hand the pilot slides home square, without play to be felt",
@@ -80,13 +83,16 @@ var enShaft = table{
 		"reckoning; a shaft balanced in place on its flanges may bear more)",
 	checks.MsgPilotByHand:    "sizes that agree prove no seat: try it by hand, clean and dry; it slides home square, without play to be felt and without being drawn in by the bolts",
 	checks.MsgOtherJointSize: "a joint made with one size of caps for each side; never shim a cap in its seat",
-	checks.MsgOwnFlywheel:    "have a flywheel made or bored for this crank, centred on its step; bolts don't centre",
-	checks.MsgTrueFace:       "clean both faces, look for burrs and read again; then have the face trued",
-	checks.MsgMoveDowels:     "the axes lie {0 mm} apart: move the dowels by that (offset dowels), then read again",
-	checks.MsgPutRight:       "answered no: put it right before the vehicle moves, then strike that answer and answer again",
+	checks.MsgOwnFlywheel: "have a flywheel made or bored for this crank, centred on its step, by a machinist who balances it; bolts don't centre, and a " +
+		"flywheel that comes loose or bursts goes through the floor",
+	checks.MsgTrueFace: "clean both faces, look for burrs and read again; if it stays, have the face trued by a machinist, a flywheel never below its " +
+		"least thickness",
+	checks.MsgMoveDowels: "the axes lie {0 mm} apart: offset dowels move the bellhousing by that, toward the side where the bore presses the plunger in " +
+		"most; then read again. Crank turned by hand only, battery off",
+	checks.MsgPutRight: "answered no: put it right before the vehicle moves, then strike that answer and answer again",
 	checks.MsgAxleOverloaded: "the axle may not carry that: lighter parts, further back or forward, or less load; the plate decides, " +
 		"not this sum",
-	checks.MsgStrongerMount: "a mount that may carry that, or mounts further apart",
+	checks.MsgStrongerMount: "a mount that may carry that, or mounts further apart; carry the unit before one is loosened",
 	checks.MsgOutsideMounts: "the centre of mass lies outside the three mounts: the unit tips; move a mount before it is set down on them",
 	checks.MsgStrongerSling: "don't lift with it: a stronger sling, or longer legs that pull steeper",
 	checks.MsgTooFlat:       "don't lift: a leg pulls flatter than {0 deg} from the horizontal; longer legs or a spreader",
@@ -116,7 +122,7 @@ are clear come first, the smallest of them first; those that are out are left aw
 	checks.MsgTorqueOffroad:      "{0 N·m} in the lowest gear, whatever the wheels do: off the road",
 	checks.MsgTorqueNoGrip:       "{0 N·m} in the lowest gear: laden axle load, axle ratio or tyre are not known, so nothing is taken off for slipping wheels",
 	checks.MsgGripTaken:          "friction of tyre and ground not stated: taken as {0}; sticky tyres on dry ground, or weight thrown onto the axle, give more",
-	checks.MsgTwistNoVerdict:     "no source gives a limit; it adds to the phase of the yokes under torque",
+	checks.MsgTwistNoVerdict:     "not judged, no source gives a limit; under torque it adds to the phase of the yokes",
 	checks.MsgBalanceGrade:       "balance grade G {0}; the balancer's own practice comes first",
 	checks.MsgCoupleForce:        "on the supports of a shaft {1 mm} long up to {0 N}, twice a turn",
 	checks.MsgLifeFullSpeed:      "reckoned as if it ran at the highest shaft speed all the time; the mean life is about five times as long",
