@@ -25,6 +25,8 @@ require (
 
 replace early.yokebook => ./app/early // initialised before the window toolkit; see there
 
+replace codeberg.org/go-fonts/liberation => ./app/nofonts // fonts that nothing draws with; see there
+
 require (
 	codeberg.org/go-fonts/liberation v0.5.0 // indirect
 	codeberg.org/go-latex/latex v0.2.0 // indirect
