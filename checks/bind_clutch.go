@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"yokebook/checks/clutch"
+	"yokebook/measure"
 )
 
 var (
@@ -19,6 +20,9 @@ var clutchRows = []Check{
 		"fingers.travel", "fingers.travel_max"), Unit: "mm", whole: clutchRelease},
 	{Key: "clutch.hub", Group: "clutch", Points: append(hubPoints[:len(hubPoints):len(hubPoints)], "disc_hub.length", "flywheel.bolt_clear"),
 		Unit: "mm", whole: clutchHub},
+	{Key: "clutch.boss", Group: "clutch", Points: []string{"flywheel.face", "disc_hub.rear", "fingers.height", "fingers.travel_max",
+		"adapter.thickness", "bellhousing.depth", "guide_tube.length"}, Unit: "mm", Limit: "clutch.boss", perPart: clutchBoss,
+		subjects: func(measure.Layout) []string { return []string{"fingers", "guide"} }},
 	{Key: "clutch.spigot", Group: "clutch", Points: append(nosePoints[:len(nosePoints):len(nosePoints)], "spigot.bore_depth", "spigot.bore",
 		"input_shaft.tip_dia"), Unit: "mm", whole: clutchSpigot},
 	{Key: "clutch.fit", Group: "clutch", Points: []string{"disc.od", "flywheel.friction_od", "cover.friction_od"}, Unit: "mm",

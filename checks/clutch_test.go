@@ -31,6 +31,45 @@ func (s *bench) change(point, value string) *bench {
 	return n
 }
 
+// The hub may meet fingers that are pressed down, and the sleeve of the release bearing. 43 − 15.5 − hub, and
+// 0 + 150 − sleeve − 25 − hub, worked apart from this code (common practice, no source). Among the fingers
+// it is never out: nobody read how wide their circle is.
+func TestRoomBehindTheDiscHub(t *testing.T) {
+	for _, row := range []struct {
+		name, hub, sleeve string
+		fingers, guide    checks.Verdict
+		toFingers         float64
+	}{
+		{"room behind it", "20.00", "90.00", checks.Clear, checks.Clear, 7.5},
+		{"hub among the fingers", "30.00", "90.00", checks.Unsure, checks.Clear, -2.5},
+		{"hub against the sleeve", "20.00", "106.00", checks.Clear, checks.Out, 7.5},
+		{"hub near the sleeve", "20.00", "104.00", checks.Clear, checks.Unsure, 7.5},
+	} {
+		s := stack(t)
+		s.bare("disc_hub.rear", row.hub, "guide_tube.length", row.sleeve)
+		f := s.says("clutch.boss|fingers|bench", row.fingers)
+		if math.Abs(*f.Value-row.toFingers) > 1e-9 || row.fingers == checks.Unsure && f.Advice.Key != checks.MsgBossInFingers {
+			t.Errorf("%s: %v, advice %v", row.name, *f.Value, f.Advice)
+		}
+		if g := s.says("clutch.boss|guide|bench", row.guide); row.guide == checks.Out && g.Advice.Key != checks.MsgBossOnGuide {
+			t.Errorf("%s: advice %v", row.name, g.Advice)
+		}
+	}
+	s := stack(t)
+	s.bare("disc_hub.rear", "30.00")
+	waitsFor(t, s.says("clutch.boss|guide|", checks.Waiting), "guide_tube.length")
+	pull := stack(t)
+	pull.b.Layout.Clutch = "pull"
+	pull.bare("disc_hub.rear", "30.00")
+	pull.says("clutch.boss|fingers|bench", checks.Clear)
+	pull.b.Layout.Clutch = "none"
+	for _, f := range pull.run() {
+		if f.Check == "clutch.boss" {
+			t.Error("a build without a clutch has a disc hub")
+		}
+	}
+}
+
 func TestWayOfTheReleaseBearing(t *testing.T) {
 	f := stack(t).says("clutch.release||bench", checks.Clear)
 	if math.Abs(*f.Value-7) > 1e-9 || f.Limit.Key != "clutch.release" || math.Abs(f.Limit.Value-4.76) > 1e-9 {

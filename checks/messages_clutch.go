@@ -12,6 +12,8 @@ const (
 	MsgLongerStroke    = "advice.longer_stroke"   // (mm) no place of the bearing suits: the stroke it takes
 	MsgHubOff          = "advice.hub_off"         // (mm) hub or spline is to move along the axis by that
 	MsgBossOnBolts     = "advice.boss_on_bolts"   // flatter bolt heads, or a disc with a shorter boss
+	MsgBossOnGuide     = "advice.boss_on_guide"   // the hub meets the release bearing's sleeve
+	MsgBossInFingers   = "advice.boss_in_fingers" // the hub stands among the fingers: compare its diameter with their circle
 	MsgNoseShort       = "advice.nose_short"      // (mm) a spigot bearing nearer to the gearbox by that
 	MsgNoseLong        = "advice.nose_long"       // (mm) the tip is to be shorter, or the gearbox further back, by that
 	MsgOtherSpigot     = "advice.other_spigot"    // a spigot bearing with another bore
@@ -50,7 +52,7 @@ const (
 
 var clutchMessages = []string{
 	MsgOtherSpline, MsgSplineTight, MsgSplineLoose, MsgSplineShort, MsgStrongerSpline, MsgBearingForward, MsgBearingBack,
-	MsgLongerStroke, MsgHubOff, MsgBossOnBolts, MsgNoseShort, MsgNoseLong, MsgOtherSpigot, MsgSmallerDisc, MsgStrongerClutch,
+	MsgLongerStroke, MsgHubOff, MsgBossOnBolts, MsgBossOnGuide, MsgBossInFingers, MsgNoseShort, MsgNoseLong, MsgOtherSpigot, MsgSmallerDisc, MsgStrongerClutch,
 	MsgMoreClamp, MsgLessTorque, MsgLongerReach, MsgNotRecoverable, MsgLowEndFails, MsgTryByHand, MsgOddCount, MsgSplineCandidate,
 	MsgSplineByTips, MsgSplineByRoots, MsgSplineStraight, MsgSplineUnknown, MsgSplineAlike, MsgSplineSettle, MsgPinsDontSit, MsgStressShares, MsgHardnessUnread,
 	MsgSlipForce, MsgGap, MsgStrokeLeft, MsgConstantContact, MsgPushTaken, MsgPullType, MsgWornDisc, MsgNewFacing, MsgFrictionUnread, MsgNutFactor,

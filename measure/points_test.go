@@ -35,7 +35,7 @@ var fixedKeys = strings.Fields(`
 	slip_yoke.barrel slip_yoke.barrel_length tail_bush.bore tail_seal.depth
 
 	adapter.thickness flywheel.face fingers.height fingers.travel fingers.travel_max fingers.wear
-	bellhousing.depth bearing.height slave.stroke input_shaft.spline_start input_shaft.spline_end
+	bellhousing.depth bearing.height guide_tube.length slave.stroke input_shaft.spline_start input_shaft.spline_end
 	input_shaft.tip input_shaft.nose input_shaft.tip_dia disc_hub.front disc_hub.rear
 	spigot.face spigot.length spigot.bore_depth spigot.bore flywheel.bolt_clear
 	disc.od disc.id flywheel.friction_od cover.friction_od

@@ -10,6 +10,7 @@ var deClutchAsked = map[string]asked{
 	"fingers.wear":             {"Wie weit wandern die Zungenspitzen über die Lebensdauer der Scheibe?", "Vom Hersteller des Deckels, oder Belagverschleiß mal Hebelverhältnis des Deckels."},
 	"bellhousing.depth":        {"Wie tief ist die Kupplungsglocke, von der motorseitigen Fläche bis zur Getriebestirnfläche?", "Haarlineal über die motorseitige Fläche, Tiefe bis zur Anschraubfläche des Getriebes."},
 	"bearing.height":           {"Ausrücklager ganz zurück: wie weit steht seine Anlauffläche vor der Getriebestirnfläche?", "Lager bis zum Anschlag zurückschieben; Tiefenmaß ab der Getriebestirnfläche."},
+	"guide_tube.length":        {"Wie weit steht die Hülse, auf der das Ausrücklager gleitet, aus der Getriebestirnfläche heraus? Keine: 0.", "Tiefenmaß oder Messschieber neben der Eingangswelle, von der Getriebestirnfläche bis zum Ende der Hülse."},
 	"slave.stroke":             {"Wie weit kann sich das Ausrücklager insgesamt bewegen?", "Am Lager selbst: von ganz zurück bis zum Ende des Hubs von Zylinder oder Gabel."},
 	"input_shaft.spline_start": {"Auf welcher Seite der motorseitigen Glockenfläche beginnt die Verzahnung, und wie weit?", "Haarlineal über die motorseitige Fläche; das Ende der Verzahnung, das der Spitze näher ist."},
 	"input_shaft.spline_end":   {"Auf welcher Seite der motorseitigen Glockenfläche endet die Verzahnung, und wie weit?", "Haarlineal über die motorseitige Fläche; das Ende der Verzahnung, das dem Getriebe näher ist."},

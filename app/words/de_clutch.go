@@ -11,10 +11,14 @@ var deClutch = table{
 	"check.spline.identity": "Normen, zu denen die Verzahnung gehören kann",
 	"check.clutch.release":  "Weg des Ausrücklagers",
 	"check.clutch.hub":      "Scheibennabe auf ihrer Verzahnung",
-	"check.clutch.spigot":   "Eingangswelle in ihrem Pilotlager",
-	"check.clutch.fit":      "Belag auf seinen Reibflächen",
-	"check.clutch.torque":   "Moment, das die Kupplung hält",
-	"check.retainer.clamp":  "Klemmkraft des Gewindes, das den Flansch hält",
+	"subject.fingers":       "zu den Federzungen",
+	"subject.guide":         "zur Führungshülse des Ausrücklagers",
+
+	"check.clutch.boss":    "Raum hinter der Scheibennabe",
+	"check.clutch.spigot":  "Eingangswelle in ihrem Pilotlager",
+	"check.clutch.fit":     "Belag auf seinen Reibflächen",
+	"check.clutch.torque":  "Moment, das die Kupplung hält",
+	"check.retainer.clamp": "Klemmkraft des Gewindes, das den Flansch hält",
 
 	"input.spline.application":  "Faktor für Stöße auf die Verzahnung",
 	"input.spline.distribution": "Faktor für ungleich tragende Zähne",
@@ -40,7 +44,11 @@ var deClutch = table{
 	checks.MsgLongerStroke: "keine Lage des Ausrücklagers passt: es braucht einen Hub von {0 mm} oder mehr und Zungen, die ihn vertragen",
 	checks.MsgHubOff:       "{0 mm} der Nabe stehen neben der Verzahnung: eine Scheibe mit weiter versetzter Nabe, oder andere Adapterplatte oder Welle",
 	checks.MsgBossOnBolts:  "die Nabe stößt an die Schwungradschrauben: niedrigere Köpfe, oder eine Scheibe mit kürzerer Nabe auf dieser Seite",
-	checks.MsgNoseShort:    "der Zapfen reicht nicht: ein Pilotlager {0 mm} näher zum Getriebe, oder ein längeres",
+	checks.MsgBossOnGuide: "die Nabe stößt an die Führungshülse des Ausrücklagers, bevor das Getriebe anliegt: nie mit den Schrauben beiziehen; eine Scheibe mit " +
+		"kürzerer Nabe auf dieser Seite oder ein dickerer Adapter",
+	checks.MsgBossInFingers: "die Nabe steht zwischen den Federzungen: sie muss ringsum frei durch den Kreis der Zungenspitzen passen, Zungen gedrückt; beides " +
+		"messen, sonst eine Scheibe mit kürzerer Nabe",
+	checks.MsgNoseShort: "der Zapfen reicht nicht: ein Pilotlager {0 mm} näher zum Getriebe, oder ein längeres",
 	checks.MsgNoseLong: "die Eingangswelle steht {0 mm} zu weit hinein: sie würde an der Kurbelwelle aufsitzen; die Spitze kürzen, wo der Hersteller es " +
 		"erlaubt, oder das Getriebe zurücksetzen",
 	checks.MsgOtherSpigot:    "ein Pilotlager mit passender Bohrung; beide mit der Bügelmessschraube messen",

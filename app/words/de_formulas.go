@@ -47,7 +47,9 @@ var deFormulas = table{
 	"formula.clutch.runout":   "Was die Uhr über eine ganze Umdrehung zeigt; bei einer Bohrung das Doppelte ihres Versatzes.",
 	"formula.clutch.release": "Vom Lager ganz zurück bis zu den Zungen: (Adapter + Glockentiefe − Lagerhöhe) − (Schwungradfläche + Zungenhöhe), dazu was der " +
 		"Verschleiß nimmt, und was vom Hub bleibt gegen den Weg der Zungen.",
-	"formula.clutch.hub":    "Die Nabenlänge, die auf der Verzahnung der Getriebewelle liegt, beide ab der Blockfläche gelegt, und der Spalt zu den Schwungradschrauben.",
+	"formula.clutch.hub": "Die Nabenlänge, die auf der Verzahnung der Getriebewelle liegt, beide ab der Blockfläche gelegt, und der Spalt zu den Schwungradschrauben.",
+	"formula.clutch.boss": "Vom getriebeseitigen Ende der Nabe, Scheibe neu, der Länge nach: zu den Zungenspitzen, so weit gedrückt, wie sie dürfen, und zum Ende der " +
+		"Führungshülse des Ausrücklagers. Wie dick die Nabe ist, steckt nicht darin.",
 	"formula.clutch.spigot": "Die Zapfenlänge, die im Pilotlager liegt, beide ab der Blockfläche gelegt, und der Spalt bis zum Grund der Bohrung.",
 	"formula.clutch.fit":    "Außendurchmesser der Reibfläche weniger der der Scheibe.",
 	"formula.clutch.torque": "Zwei Flächen (eine Scheibe) mal Reibung mal Anpresskraft mal ein Viertel der Summe beider Belagdurchmesser (eingelaufen), " +

@@ -93,6 +93,7 @@ var deParts = table{
 	"part.ring_gear":          "Zahnkranz",
 	"part.road":               "Straße",
 	"part.shaft":              "Welle",
+	"part.guide_tube":         "Führungshülse des Ausrücklagers",
 	"part.slave":              "Nehmerzylinder",
 	"part.sling":              "Gehänge",
 	"part.slip":               "Schiebestück",

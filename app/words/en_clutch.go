@@ -12,10 +12,14 @@ var enClutch = table{
 	"check.spline.identity": "standards that the spline may be of",
 	"check.clutch.release":  "way of the release bearing",
 	"check.clutch.hub":      "disc hub on its splines",
+	"check.clutch.boss":     "room behind the disc hub",
 	"check.clutch.spigot":   "input shaft in its spigot bearing",
 	"check.clutch.fit":      "facing on its friction faces",
 	"check.clutch.torque":   "torque that the clutch holds",
 	"check.retainer.clamp":  "clamp of the thread that holds the flange",
+
+	"subject.fingers": "to the fingers",
+	"subject.guide":   "to the release bearing's sleeve",
 
 	"input.spline.application":  "factor for shocks on the spline",
 	"input.spline.distribution": "factor for teeth that share unevenly",
@@ -43,7 +47,11 @@ var enClutch = table{
 	checks.MsgLongerStroke: "no place of the release bearing suits: it takes a stroke of {0 mm} or more, and fingers that stand it",
 	checks.MsgHubOff:       "{0 mm} of the hub is off the splines: a disc with its hub further over, or another adapter or shaft",
 	checks.MsgBossOnBolts:  "the hub meets the flywheel bolts: lower heads, or a disc with a shorter boss on that side",
-	checks.MsgNoseShort:    "the nose falls short: a spigot bearing {0 mm} nearer to the gearbox, or a longer one",
+	checks.MsgBossOnGuide: "the hub meets the release bearing's sleeve before the gearbox is home: never draw it in by its bolts; a disc with a shorter boss on " +
+		"that side, or a thicker adapter",
+	checks.MsgBossInFingers: "the hub stands among the fingers: it must pass through the circle of their tips with room all round, fingers pressed down; measure " +
+		"both, else a disc with a shorter boss",
+	checks.MsgNoseShort: "the nose falls short: a spigot bearing {0 mm} nearer to the gearbox, or a longer one",
 	checks.MsgNoseLong: "the input shaft stands {0 mm} too far in: it would bear on the crank; shorten the tip where its maker allows, " +
 		"or set the gearbox back",
 	checks.MsgOtherSpigot:    "a spigot bearing with a bore for this nose; measure both with a micrometer",

@@ -47,7 +47,9 @@ var enFormulas = table{
 	"formula.clutch.runout":   "What the dial shows over a whole turn; of a bore that is twice its offset.",
 	"formula.clutch.release": "From the bearing fully back to the finger tips: (adapter + bellhousing depth − bearing height) − (flywheel face + " +
 		"fingers' height), with what wear takes, and what is left of the stroke against the fingers' travel.",
-	"formula.clutch.hub":    "The length of hub that lies on the gearbox shaft's splines, both placed from the engine block's face, and the gap to the flywheel's screws.",
+	"formula.clutch.hub": "The length of hub that lies on the gearbox shaft's splines, both placed from the engine block's face, and the gap to the flywheel's screws.",
+	"formula.clutch.boss": "From the hub's gearbox end, disc new, lengthwise: to the finger tips pressed as far as they may go, and to the end of the sleeve that the " +
+		"release bearing slides on. How wide the hub is, is not in it.",
 	"formula.clutch.spigot": "The length of the input shaft's nose that lies in the spigot bearing, both placed from the engine block's face, and the gap to the bottom of its bore.",
 	"formula.clutch.fit":    "Outside diameter of the friction face less that of the disc.",
 	"formula.clutch.torque": "Two faces (one disc) times friction times clamp force times a quarter of the sum of both facing diameters (bedded-in facings), " +

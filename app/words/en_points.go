@@ -51,6 +51,7 @@ var enParts = table{
 	"part.ring_gear":          "ring gear",
 	"part.road":               "road",
 	"part.shaft":              "shaft",
+	"part.guide_tube":         "release bearing sleeve",
 	"part.slave":              "slave cylinder",
 	"part.sling":              "sling",
 	"part.slip":               "slip",

@@ -15,7 +15,7 @@ var clutchRows = []Row{
 	{Key: "clutch.facing_wear", Value: 1, Unit: "mm", Sense: Input, Source: judged,
 		Meaning: "how far a worn disc lets its hub come toward the engine"},
 	{Key: "clutch.boss", Value: 1, Unit: "mm", Sense: Min, Source: judged,
-		Meaning: "room between the hub and the heads of the flywheel bolts, disc worn"},
+		Meaning: "room lengthwise between the disc's hub and the heads of the flywheel bolts (disc worn), the cover's fingers and the release bearing's sleeve (disc new)"},
 	{Key: "clutch.spigot", Value: 2.0 / 3, Sense: Min, Source: practice,
 		Meaning: "share of the spigot bearing's length that the input shaft's nose runs in"},
 	{Key: "clutch.spigot_end", Value: 2, Unit: "mm", Sense: Min, Source: practice,

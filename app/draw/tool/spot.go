@@ -24,7 +24,7 @@ var partOf = map[string]string{
 	"engine": "engine", "engine_gearbox": "engine", "old_engine_gearbox": "engine", "mount_left": "engine",
 	"mount_right": "engine", "crank": "engine", "lift_front": "engine", "lift_rear": "engine", "sling": "engine",
 	"front_axle": "engine",
-	"adapter":    "bell", "flywheel": "bell", "fingers": "bell", "bellhousing": "bell", "bearing": "bell", "slave": "bell",
+	"adapter":    "bell", "flywheel": "bell", "fingers": "bell", "bellhousing": "bell", "bearing": "bell", "slave": "bell", "guide_tube": "bell",
 	"input_shaft": "bell", "disc_hub": "bell", "disc": "bell", "cover": "bell", "spigot": "bell", "ring_gear": "bell",
 	"starter": "bell",
 	"shaft":   "shaft", "tube": "shaft", "slip": "shaft", "slip_male": "shaft", "slip_female": "shaft", "obstacle": "shaft",

@@ -14,7 +14,7 @@ var stackLengths = map[string]along{
 	"adapter.thickness": {blockX, adapterX, 8}, "flywheel.face": {blockX, frictionX, 20},
 	"fingers.height": {frictionX, tipsX, 44}, "fingers.travel": {tipsX, tipsX - 10, 50}, "fingers.travel_max": {tipsX, tipsX - 18, 50},
 	"fingers.wear": {tipsX, tipsX + 9, 50}, "bellhousing.depth": {adapterX, boxX, 112}, "bearing.height": {bearingX, boxX, 40},
-	"slave.stroke": {bearingX, bearingX - 20, 40}, "input_shaft.spline_start": {adapterX, splinesX, 76},
+	"guide_tube.length": {bearingX + 10, boxX, 56}, "slave.stroke": {bearingX, bearingX - 20, 40}, "input_shaft.spline_start": {adapterX, splinesX, 76},
 	"input_shaft.spline_end": {adapterX, splinesEndX, 76}, "input_shaft.tip": {adapterX, shaftTipX, 78}, "input_shaft.nose": {shaftTipX, shaftTipX + 16, 78},
 	"disc_hub.front": {frictionX, frictionX - 8, 76}, "disc_hub.rear": {frictionX, frictionX + 20, 76},
 	"spigot.face": {blockX, blockX - 6, 82}, "spigot.length": {blockX - 18, blockX - 6, 82}, "spigot.bore_depth": {blockX, 14, 82},
