@@ -30,7 +30,7 @@ func (e *engine) slings(c *Check) []Finding {
 		return []Finding{f}
 	}
 	legs := int(args[1].best)
-	if stiff := int(e.setting("lift.stiff_legs")); legs > 3 {
+	if stiff := int(e.setting("lift.stiff_legs")); legs > stiff {
 		f.Notes = append(f.Notes, Message{MsgStiffLegs, []any{legs, stiff}})
 		legs = stiff
 	}

@@ -54,7 +54,7 @@ var massPoints = slices.Concat([]Point{
 	[]Point{
 		{Key: "sling.legs", Group: GroupMass, Quantity: Count, Low: 1, High: 4, Caution: CautionLift,
 			Question: "How many legs has the sling?",
-			Place:    "Count the legs that really carry; of four on a stiff load count on two."},
+			Place:    "Count the legs that really carry; of three or more only two are counted on."},
 		{Key: "sling.angle", Group: GroupMass, Quantity: Angle, Low: 10, High: 90, Caution: CautionLift,
 			Question: "At which angle from the HORIZONTAL does the flattest leg of the sling pull?",
 			Place:    "Finder along the leg, hook taut, nothing lifted yet. Straight up: 90."},

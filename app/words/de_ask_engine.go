@@ -63,7 +63,7 @@ var deMassAsked = map[string]asked{
 	"rear_axle.mass":          {"Was wog die HINTERACHSE vor dem Umbau?", "Beide Hinterräder auf der Waage, Fahrzeug waagrecht, wie gebraucht, bevor etwas geändert wird."},
 	"front_axle.limit":        {"Was darf die VORDERACHSE tragen?", "Vom Schild oder aus den Papieren des Fahrzeugs."},
 	"rear_axle.limit":         {"Was darf die HINTERACHSE tragen?", "Vom Schild oder aus den Papieren des Fahrzeugs."},
-	"sling.legs":              {"Wie viele Stränge hat das Gehänge?", "Nur die Stränge, die wirklich tragen; von vieren an starrer Last zwei rechnen."},
+	"sling.legs":              {"Wie viele Stränge hat das Gehänge?", "Nur die Stränge, die wirklich tragen; von drei oder mehr zählen nur zwei."},
 	"sling.angle":             {"In welchem Winkel zur WAAGRECHTEN zieht der flachste Strang?", "Winkelmesser längs des Strangs, Haken straff, noch nichts gehoben. Senkrecht: 90."},
 	"sling.limit":             {"Was darf EIN Strang gerade ziehend tragen?", "Vom Anhänger des Gehänges. Kein Anhänger: nicht damit heben."},
 }

@@ -65,8 +65,8 @@ var deFormulas = table{
 	"formula.mass.axles": "Die gewogene Last jeder Achse, dazu was Motor und Getriebe neu bringen, weniger was die alten nahmen, geteilt nach dem Abstand zu " +
 		"den Achsen.",
 	"formula.mount.load": "Anteil des Gewichts von Motor und Getriebe auf jedem Lager, nach dem Abstand zum Schwerpunkt.",
-	"formula.lift.slings": "Last durch Zahl der tragenden Stränge und den Sinus ihres Winkels zur Waagrechten: je flacher, desto mehr zieht jeder. Von " +
-		"vier Strängen an steifer Last wird mit zweien gerechnet. Haken, Kran und Hebestellen stecken nicht darin.",
+	"formula.lift.slings": "Last durch Zahl der tragenden Stränge und den Sinus ihres Winkels zur Waagrechten: je flacher, desto mehr zieht jeder. Von drei oder mehr Strängen " +
+		"wird mit zweien gerechnet. Haken, Kran und Hebestellen stecken nicht darin.",
 
 	"formula.fit.direction":  "Was eine Person geantwortet hat.",
 	"formula.fit.starter":    "Was eine Person geantwortet hat.",

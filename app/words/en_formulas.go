@@ -65,8 +65,8 @@ var enFormulas = table{
 	"formula.mass.axles": "Each axle's load as weighed, plus what the new engine and gearbox bring and less what the old ones took, shared by their distance " +
 		"from the axles.",
 	"formula.mount.load": "Share of the engine's and gearbox's weight on each mount, by their distances from the centre of mass.",
-	"formula.lift.slings": "Load over the number of legs that carry it and the sine of their angle to level: the flatter the legs, the more each pulls. Of " +
-		"four legs on a stiff load two are reckoned with. Hook, crane and lifting places are not in it.",
+	"formula.lift.slings": "Load over the number of legs that carry it and the sine of their angle to level: the flatter the legs, the more each pulls. Of three or more legs two " +
+		"are reckoned with. Hook, crane and lifting places are not in it.",
 
 	"formula.fit.direction":  "What a person answered.",
 	"formula.fit.starter":    "What a person answered.",

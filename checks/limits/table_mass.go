@@ -2,10 +2,10 @@ package limits
 
 // massRows: lifting, and how far two ways to one size may disagree.
 var massRows = []Row{
-	{Key: "lift.angle", Value: 30, Unit: "deg", Sense: Min, Source: "OSHA 1910.184 and ASME B30.9 (from memory); rigging pages of a university",
+	{Key: "lift.angle", Value: 30, Unit: "deg", Sense: Min, Source: "a building trade insurer's instruction card on slings, UBT 30481: at most 60 from plumb; OSHA 1910.184 and ASME B30.9 (from memory); rigging pages of a university",
 		Meaning: "angle of the flattest sling leg from the horizontal; below it nobody lifts"},
-	{Key: "lift.stiff_legs", Value: 2, Unit: "count", Sense: Input, Source: practice,
-		Meaning: "legs of a four-leg sling that carry a stiff load"},
+	{Key: "lift.stiff_legs", Value: 2, Unit: "count", Sense: Input, Source: "a building trade insurer's instruction card on slings, UBT 30481: of slings with more legs two alone must carry it all",
+		Meaning: "legs of a sling of three or more that are reckoned with: a stiff load hangs from two"},
 }
 
 // derivedRows: how far what was read and what follows from other readings may lie apart.
