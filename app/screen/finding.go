@@ -92,12 +92,20 @@ func (s *Screen) findingBody(f checks.Finding, t words.FindingText) fyne.CanvasO
 	box := container.NewVBox()
 	add := func(heading string, lines ...string) { addText(box, s.lang.Say(heading), lines...) }
 	add("screen.finding.do", t.Advice)
-	add("screen.finding.weak", t.Why, t.Chance)
+	add("screen.finding.weak", s.weakest(f), t.Chance)
 	add("screen.finding.wants", t.Missing...)
 	add("screen.finding.know", t.Notes...)
 	add("screen.finding.formula", s.lang.Formula(f.Check))
 	add("screen.finding.from", t.Source)
 	return container.NewVScroll(box)
+}
+
+// weakest names what adds most to the doubt. Which reading that is says the page of what it rests on.
+func (s *Screen) weakest(f checks.Finding) string {
+	if f.Weakest == nil {
+		return ""
+	}
+	return s.lang.Say("finding.weakest_shared", f.Weakest.Input, f.Weakest.Share)
 }
 
 // addText adds a heading and its lines to a long text; nothing where there is no line.
@@ -113,6 +121,7 @@ func addText(box *fyne.Container, heading string, lines ...string) {
 	}
 	head := widget.NewLabelWithStyle(heading, fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
 	head.SizeName = look.SizeHeading
+	head.Wrapping = fyne.TextWrapWord // else a long one makes all that stands below it wider than the page
 	label := widget.NewLabel(strings.Join(said, "\n"))
 	label.Wrapping = fyne.TextWrapWord
 	label.SizeName = look.SizeBody

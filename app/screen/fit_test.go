@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 
 	"yokebook/app/screen/part"
 	"yokebook/app/screen/take"
@@ -103,6 +104,9 @@ func checkTexts(t *testing.T, d *desk, page string) {
 	walk(d.s.Content(), fyne.NewPos(0, 0), func(o fyne.CanvasObject, at fyne.Position) {
 		if text, ok := o.(*part.Text); ok && text.Size().Width > 0 && !text.Fits() {
 			t.Errorf("%s: %q does not fit into %v", page, text.Words, text.Size())
+		}
+		if scroll, ok := o.(*container.Scroll); ok && scroll.Direction == container.ScrollVerticalOnly && scroll.Content.Size().Width > scroll.Size().Width+0.5 {
+			t.Errorf("%s: a long text is %.0f wide and cut at %.0f", page, scroll.Content.Size().Width, scroll.Size().Width)
 		}
 	})
 }

@@ -17,42 +17,69 @@ import (
 
 	"yokebook/app/screen/look"
 	"yokebook/app/screen/part"
+	"yokebook/app/words"
 )
 
 var rewrite = flag.Bool("rewrite", false, "rewrite the goldens of all pages")
 
-// pagesDir holds what every page shows and where: a folder for each size, a file for each page.
+// pagesDir holds what every page shows and where: a folder for each size and language, a file for
+// each page.
 const pagesDir = "testdata/pages"
 
 // TestPagesAreAsTheyWereLookedAt compares every page at every size with its golden, line by line:
-// keys with their kind and place, texts with size, ink and place. The dark theme and the one for the
-// sun must show the same, but for the colours.
+// keys with their kind and place, texts with size, ink and place. In English that is every size; in
+// the other languages a phone, for the rest of them TestEveryLanguageFitsAPhone and its like answer.
+// The dark theme and the one for the sun must show the same, but for the colours.
 //
 //	make golden
 func TestPagesAreAsTheyWereLookedAt(t *testing.T) {
-	for _, size := range []fyne.Size{phone, small, onSide, desktop} {
-		t.Run(fmt.Sprintf("%.0fx%.0f", size.Width, size.Height), func(t *testing.T) {
-			dir := filepath.Join(pagesDir, fmt.Sprintf("%.0fx%.0f", size.Width, size.Height))
-			light := pagesOf(t, size, false)
-			if *rewrite {
-				writePages(t, dir, light)
+	for _, lang := range words.Languages {
+		for _, size := range []fyne.Size{phone, small, onSide, desktop} {
+			g := pane{size, "light", lang}
+			if lang != words.English && size != phone {
+				continue
 			}
-			comparePages(t, dir, light)
-			for i, page := range pagesOf(t, size, true) {
-				if i < len(light) && plain(page.markup) != plain(light[i].markup) {
-					t.Errorf("%s is another page in the dark", page.name)
+			name := sizeName(size)
+			if lang != words.English {
+				name += "-" + lang.Tag
+			}
+			t.Run(name, func(t *testing.T) {
+				dir := filepath.Join(pagesDir, name)
+				light := pagesOf(t, g)
+				if *rewrite {
+					writePages(t, dir, light)
 				}
+				comparePages(t, dir, light)
+				if lang == words.English {
+					sameInEveryTheme(t, g, light)
+				}
+			})
+		}
+	}
+}
+
+// sameInEveryTheme fails where a page shows something else, or in another place, in other colours.
+func sameInEveryTheme(t *testing.T, g pane, light []shown) {
+	t.Helper()
+	for _, g.theme = range []string{"dark", "sun"} {
+		pages := pagesOf(t, g)
+		if len(pages) != len(light) {
+			t.Fatalf("%s has %d pages, light has %d", g.theme, len(pages), len(light))
+		}
+		for i, page := range pages {
+			if line, other := firstDifference(plain(light[i].markup), plain(page.markup)); other {
+				t.Errorf("%s is another page in the theme %s\n%s", page.name, g.theme, line)
 			}
-		})
+		}
 	}
 }
 
 type shown struct{ name, markup string }
 
-func pagesOf(t *testing.T, size fyne.Size, dark bool) []shown {
+func pagesOf(t *testing.T, g pane) []shown {
 	t.Helper()
 	var out []shown
-	d := openDesk(t, size, dark)
+	d := g.desk(t)
 	album(d, func(name string) { out = append(out, shown{name, d.markup()}) })
 	return out
 }

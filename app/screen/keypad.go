@@ -135,7 +135,7 @@ func (s *Screen) shown() string {
 	if unit == "" || unit == "°" {
 		return text + unit
 	}
-	return text + " " + unit
+	return text + part.Tied + unit
 }
 
 // numberShare is how much of the display's width the number gets: less beside a long name.

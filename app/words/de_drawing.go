@@ -4,7 +4,7 @@ package words
 var deDrawing = table{
 	"screen.more.drawing":  "Zeichnungen dieses Umbaus",
 	"drawing.views":        "Andere Zeichnung",
-	"drawing.which":        "Was wollen Sie sehen?",
+	"drawing.which":        "Was soll zu sehen sein?",
 	"drawing.view.side":    "Wellenstrang von der Seite",
 	"drawing.view.top":     "Wellenstrang von oben",
 	"drawing.view.travel":  "Kurven über den Federweg",

@@ -45,7 +45,7 @@ var dePlaces = table{
 	"place.device.this":     "diesem Gerät",
 	"place.device.other":    "Gerät …{0}",
 
-	"place.tidy.ask":    "Die Kopien aufräumen? Es sind {0}.",
+	"place.tidy.ask":    "Kopien aufräumen? Anzahl: {0}",
 	"place.tidy.note":   "Ihre Einträge sind übernommen und aus den eigenen Dateien dieses Geräts zurückgelesen. Jede Kopie wird zuerst auf diesem Gerät aufgehoben und kann zurück.",
 	"place.tidy.yes":    "Aufräumen",
 	"place.forget.ask":  "Diesen Ort vergessen?",

@@ -46,7 +46,7 @@ var enPlaces = table{
 	"place.device.this":     "this device",
 	"place.device.other":    "device …{0}",
 
-	"place.tidy.ask":    "Tidy the copies away? There are {0}.",
+	"place.tidy.ask":    "Tidy copies away? {0} of them",
 	"place.tidy.note":   "Their records are taken in and were read back from this device's own files. Each copy is kept on this device first and can be put back.",
 	"place.tidy.yes":    "Tidy away",
 	"place.forget.ask":  "Forget this place?",

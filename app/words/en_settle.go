@@ -10,7 +10,7 @@ var enSettle = table{
 	"settings.unsaved":  "The settings could not be saved: {0}",
 	"settings.theme":    "Colours",
 	"settings.text":     "Size of text",
-	"settings.hand":     "Keypad for the",
+	"settings.hand":     "Hand at the keypad",
 	"settings.length":   "Lengths in",
 	"settings.angle":    "Angles in",
 	"settings.mass":     "Masses in",

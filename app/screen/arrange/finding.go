@@ -23,17 +23,16 @@ func (f *Finding) MinSize([]fyne.CanvasObject) fyne.Size { return Least }
 func (f *Finding) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	s := For(page)
 	x, y, w, h := s.Margin+3, s.Margin, page.Width-2*s.Margin-6, page.Height-2*s.Margin
-	switch s.Form {
-	case Flat:
+	if s.Form != Upright {
+		gap := s.Gap
+		if s.Form == Wide {
+			x, y, w, h, gap = 2*x, 2*y, w-2*x, h-2*y, 2*s.Gap
+		}
 		left := w * 0.42
 		f.top(x, y, left, h-s.Key-s.Gap)
 		f.keys(x, y+h-s.Key, left, 180, s)
-		place(f.Body, x+left+s.Gap, y, w-left-s.Gap, h)
+		place(f.Body, x+left+gap, y, w-left-gap, h)
 		return
-	case Wide:
-		if w > 900 {
-			x, w = (page.Width-900)/2, 900
-		}
 	}
 	used := f.top(x, y, w, 250)
 	foot := y + h - s.Key

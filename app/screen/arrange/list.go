@@ -65,6 +65,7 @@ func Cells(place fyne.Size, s Sizes, n int, least float32, head func(i int) bool
 	}
 	high = max(s.Key, least) // with headings between them more rows fit than a share of the place
 	cells := make([]Cell, n)
+	top, under := float32(0), min(s.Gap, 6) // where rows begin that stand in line with those below a heading
 	col, page, y := 0, 0, float32(0)
 	for i := range n {
 		h, need := high, high
@@ -72,16 +73,23 @@ func Cells(place fyne.Size, s Sizes, n int, least float32, head func(i int) bool
 			h = headRoom
 			need = h + s.Gap + high
 		}
-		if y > 0 && y+need > place.Height+0.01 {
-			y, col = 0, col+1
+		if y > top && y+need > place.Height+0.01 {
+			col++
 			if col == cols {
-				col, page = 0, page+1
+				col, page, top = 0, page+1, 0
 			}
+			y = top
+			if head(i) {
+				y = 0
+			}
+		}
+		if col == 0 && y == 0 && head(i) && cols > 1 {
+			top = headRoom + under
 		}
 		cells[i] = Cell{page, fyne.NewPos(float32(col)*(w+s.Gap), y), fyne.NewSize(w, h)}
 		y += h + s.Gap
 		if head(i) {
-			y -= s.Gap - min(s.Gap, 6)
+			y -= s.Gap - under
 		}
 	}
 	return cells

@@ -30,6 +30,10 @@ const Held = 15
 // slashes of an address. It is not drawn.
 const Break = "\u200b"
 
+// Tied is a space where a line is broken only if nothing else helps (U+00A0): between a number and
+// its unit.
+const Tied = "\u00a0"
+
 // Text is text in the largest size between Least and Most at which it fits its place, broken
 // between words. Where even Least does not fit it is cut with an ellipsis and Fits says so.
 type Text struct {
@@ -149,6 +153,9 @@ func breakToFit(words string, place fyne.Size, least, most float32, style fyne.T
 			}
 		}
 	}
+	if strings.Contains(words, Tied) {
+		return breakToFit(strings.ReplaceAll(words, Tied, " "), place, least, most, style)
+	}
 	lines, _ = breakLines(words, place.Width, least, style)
 	room := max(1, int(place.Height/lineHeight(least, style)))
 	if len(lines) > room {
@@ -165,7 +172,7 @@ func breakLines(words string, width, points float32, style fyne.TextStyle) ([]st
 	fits := true
 	for _, paragraph := range strings.Split(words, "\n") {
 		line, used := "", float32(0)
-		for _, word := range strings.Fields(paragraph) {
+		for _, word := range strings.FieldsFunc(paragraph, func(r rune) bool { return r == ' ' || r == '\t' }) {
 			gap, wide := " ", space
 			for _, piece := range strings.Split(hyphened(word), Break) {
 				w := textWidth(piece, points, style)
@@ -187,10 +194,13 @@ func breakLines(words string, width, points float32, style fyne.TextStyle) ([]st
 	return lines, fits
 }
 
-// hyphened lets a word break behind its hyphens; a minus sign in front of a number is none.
+func digit(b byte) bool { return b >= '0' && b <= '9' }
+
+// hyphened lets a word break behind its hyphens; a minus sign in front of a number is none, and no
+// date is torn.
 func hyphened(word string) string {
 	first, rest, ok := strings.Cut(word, "-")
-	if !ok || first == "" || rest == "" {
+	if !ok || first == "" || rest == "" || digit(first[len(first)-1]) && digit(rest[0]) {
 		return word
 	}
 	return first + "-" + Break + rest
