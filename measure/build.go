@@ -53,12 +53,15 @@ type Strike struct {
 	Unknown Fields
 }
 
-// Skip says why a stop of the route was left out. A later reading at that stop outranks it.
+// Skip says why a stop of the route was left out. A later reading at that stop outranks it. One that
+// names another in Back leaves nothing out: it takes that one back.
 type Skip struct {
 	ID      ID
 	Point   string
 	Ride    Ride
 	Load    Load
+	Tag     string // tells obstacles apart; "" elsewhere
+	Back    ID     // the skip that is taken back; "" where this is one
 	Reason  string
 	At      string
 	Device  ID
@@ -183,6 +186,11 @@ func (s Skip) Validate() error {
 	}
 	if err := s.State().validate(); err != nil {
 		return fmt.Errorf("ride: %w", err)
+	}
+	if s.Back != "" {
+		if _, err := ParseID(string(s.Back)); err != nil {
+			return fmt.Errorf("back: %w", err)
+		}
 	}
 	return nil
 }

@@ -67,7 +67,14 @@ func (p Program) onlyIn(has, lacks *measure.Build) []string {
 			return l.Say("cli.diff.strike", l.Point(r.Point), l.Entered(r), s.Reason, string(s.Reading))
 		}),
 		missingFrom(has.Skips, lacks.Skips, document.HashSkip, func(s measure.Skip) string {
-			return l.Say("cli.diff.skip", l.Point(s.Point), l.State(measure.State{Ride: s.Ride, Load: s.Load}), s.Reason)
+			point := l.Point(s.Point)
+			if s.Tag != "" {
+				point = l.Say("cli.diff.obstacle", point, s.Tag)
+			}
+			if s.Back != "" {
+				return l.Say("cli.diff.unskip", point, l.State(s.State()))
+			}
+			return l.Say("cli.diff.skip", point, l.State(s.State()), s.Reason)
 		}),
 		missingFrom(has.Heads, lacks.Heads, document.HashHead, func(h measure.Head) string {
 			return l.Say("cli.diff.head", h.Field, string(h.Value))

@@ -21,7 +21,7 @@ func TestWhatWasKeptIsTheSameBytesAfterReopening(t *testing.T) {
 	if _, err := b.Strike(first.Reading, "finder was on the weld"); err != nil {
 		t.Fatal(err)
 	}
-	if _, err := b.Skip("pinion.slope", measure.Hanging, "no room for the finder"); err != nil {
+	if _, err := b.Skip("pinion.slope", measure.Hanging, "", "no room for the finder"); err != nil {
 		t.Fatal(err)
 	}
 	if _, err := b.SetTitle("invented: another title"); err != nil {
@@ -137,7 +137,7 @@ func TestRefusedEntryChangesNothing(t *testing.T) {
 	if _, err := b.Strike("019ab3f0-0000-7000-8000-0000000000ff", "x"); err == nil {
 		t.Error("struck a reading that is not there")
 	}
-	if _, err := b.Skip("elbow.slope", measure.Hanging, "x"); err == nil {
+	if _, err := b.Skip("elbow.slope", measure.Hanging, "", "x"); err == nil {
 		t.Error("skipped a point that is not there")
 	}
 	sameBytes(t, "after refusals", bytesOf(t, b), before)
@@ -193,7 +193,7 @@ func TestReadingOutranksASkip(t *testing.T) {
 		t.Fatal("gearbox.slope hanging is not on the route")
 		return false
 	}
-	c, err := b.Skip("gearbox.slope", measure.Hanging, "no room")
+	c, err := b.Skip("gearbox.slope", measure.Hanging, "", "no room")
 	if err != nil {
 		t.Fatal(err)
 	}

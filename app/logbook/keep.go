@@ -68,10 +68,31 @@ func (b *Book) Undo(reading measure.ID, reason string) (Change, error) {
 	return all, nil
 }
 
-// Skip leaves a stop of the route out, with the reason. A later reading there outranks it.
-func (b *Book) Skip(point string, state measure.State, reason string) (Change, error) {
-	s := measure.Skip{ID: b.src.NewID(), Point: point, Ride: state.Ride, Load: state.Load,
-		Reason: strings.TrimSpace(reason), At: b.src.at(), Device: b.src.Device}
+// Skip leaves a stop of the route out, with the reason. A later reading there outranks it. Tag tells
+// obstacles apart.
+func (b *Book) Skip(point string, state measure.State, tag, reason string) (Change, error) {
+	return b.skip(measure.Skip{Point: point, Ride: state.Ride, Load: state.Load, Tag: tag, Reason: strings.TrimSpace(reason)})
+}
+
+// Unskip takes back that a stop was left out: it is asked for again. Without a skip there it changes
+// nothing.
+func (b *Book) Unskip(point string, state measure.State, tag string) (Change, error) {
+	var c Change
+	for _, s := range route.Skips(b.build) {
+		if s.Point != point || s.State() != state || s.Tag != tag {
+			continue
+		}
+		var err error
+		if c, err = b.skip(measure.Skip{Point: point, Ride: state.Ride, Load: state.Load, Tag: tag, Back: s.ID}); err != nil {
+			return Change{}, err
+		}
+	}
+	return c, nil
+}
+
+// skip keeps a record about a stop that is left out or asked for again.
+func (b *Book) skip(s measure.Skip) (Change, error) {
+	s.ID, s.At, s.Device = b.src.NewID(), b.src.at(), b.src.Device
 	if err := s.Validate(); err != nil {
 		return Change{}, err
 	}
@@ -81,7 +102,7 @@ func (b *Book) Skip(point string, state measure.State, reason string) (Change, e
 	if err != nil {
 		return Change{}, err
 	}
-	c.Next, c.More = route.Next(b.stops, point, state)
+	c.Next, c.More = route.Next(b.stops, s.Point, s.State())
 	return c, nil
 }
 

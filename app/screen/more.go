@@ -17,7 +17,9 @@ func (s *Screen) more() page {
 	m := s.take
 	var list []entry
 	add := func(name, words string, tap func()) { list = append(list, entry{name, words, tap}) }
-	if m.CanSkip() {
+	if skip, ok := m.LeftOut(); ok {
+		add("more.unskip", s.lang.Say("screen.more.unskip", skip.Reason), m.AskAgain)
+	} else {
 		add("more.skip", s.lang.Say("screen.more.skip"), m.OpenSkips)
 	}
 	if g, ok := m.Walking(); ok {

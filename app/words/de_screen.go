@@ -160,6 +160,7 @@ var deScreen = table{
 	"screen.more.title":   "{0}: was sonst?",
 	"screen.more.unit":    "Einheit: von {1} zu {0}",
 	"screen.more.skip":    "Diese Stelle auslassen",
+	"screen.more.unskip":  "Ausgelassen ({0}): wieder danach fragen",
 	"screen.more.route":   "Alle Stellen",
 	"screen.more.builds":  "Anderer Umbau",
 	"screen.more.tool":    "Gemessen mit: {0}",

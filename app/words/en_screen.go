@@ -161,6 +161,7 @@ var enScreen = table{
 	"screen.more.title":   "{0}: what else?",
 	"screen.more.unit":    "Unit: from {1} to {0}",
 	"screen.more.skip":    "Leave this stop out",
+	"screen.more.unskip":  "Left out ({0}): ask for it again",
 	"screen.more.route":   "All stops",
 	"screen.more.builds":  "Other build",
 	"screen.more.tool":    "Read with: {0}",

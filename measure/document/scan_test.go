@@ -3,6 +3,8 @@ package document
 import (
 	"bytes"
 	"errors"
+	"runtime"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -88,5 +90,35 @@ func TestPathOfHostileKeysIsOneShortLine(t *testing.T) {
 	_, err := Canonical([]byte(in))
 	if err == nil || strings.ContainsAny(err.Error(), "\n\x00") || len(err.Error()) > 31*300 {
 		t.Errorf("%d characters: %.200v", len(err.Error()), err)
+	}
+}
+
+// What turns out to be no build takes little memory before that is known: a phone has little to give.
+func TestHostileFilesTakeLittleMemory(t *testing.T) {
+	const most = 100 << 20
+	flood := func(member string) []byte {
+		b := []byte("{")
+		for len(b)+len(member)+32 < maxBytes {
+			b = append(append(strconv.AppendInt(append(b, '"'), int64(len(b)), 10), `":`...), member...)
+			b = append(b, ',')
+		}
+		return append(b, `"z":0}`...)
+	}
+	for name, data := range map[string][]byte{
+		"28 MiB of empty lists": []byte(`{"a":[` + strings.Repeat("[],", 28<<20/3) + `0]}`),
+		"8 MiB of empty lists":  []byte(`[` + strings.Repeat("[],", (maxBytes-8)/3) + `0]`),
+		"8 MiB of brackets":     bytes.Repeat([]byte("["), maxBytes),
+		"a flood of keys":       flood("{}"),
+		"keys of 64 KiB":        flood(`"` + strings.Repeat("x", 64<<10-8) + `"`),
+		"8 MiB of one text":     []byte(`["` + strings.Repeat("x", maxBytes-8) + `"]`),
+		"a text of escapes":     []byte(`["` + strings.Repeat(`\u0000`, 64<<10/6) + `"]`),
+	} {
+		var before, after runtime.MemStats
+		runtime.ReadMemStats(&before)
+		_, _, err := Read(data)
+		runtime.ReadMemStats(&after)
+		if took := after.TotalAlloc - before.TotalAlloc; err == nil || took > most {
+			t.Errorf("%s: %d MiB allocated, %.80v", name, took>>20, err)
+		}
 	}
 }

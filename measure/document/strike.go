@@ -46,6 +46,8 @@ func EncodeSkip(s measure.Skip) json.RawMessage {
 	o.text("point", s.Point)
 	o.text("ride", string(s.Ride))
 	o.text("load", string(s.Load))
+	o.text("tag", s.Tag)
+	o.id("back", s.Back)
 	o.text("reason", s.Reason)
 	o.text("at", s.At)
 	o.id("device", s.Device)
@@ -66,6 +68,8 @@ func skipOf(n *node) (measure.Skip, error) {
 		Point:  m.needText("point"),
 		Ride:   measure.Ride(m.needText("ride")),
 		Load:   measure.Load(m.text("load")),
+		Tag:    m.text("tag"),
+		Back:   m.id("back"),
 		Reason: m.text("reason"),
 		At:     m.text("at"),
 		Device: m.id("device"),

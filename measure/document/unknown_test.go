@@ -112,7 +112,9 @@ func TestRecordsSurviveOneByOne(t *testing.T) {
 			t.Errorf("%v came back as %v, %v", s, again, err)
 		}
 	}
-	for _, s := range b.Skips {
+	tagged := measure.Skip{ID: "019ab3f4-0000-7000-8000-000000000002", Point: "obstacle.gap", Ride: measure.Bump, Load: measure.Laden,
+		Tag: "left tank", Back: b.Skips[0].ID}
+	for _, s := range append(b.Skips, tagged) {
 		again, err := DecodeSkip(EncodeSkip(s))
 		if err != nil || !reflect.DeepEqual(again, s) || HashSkip(again) != HashSkip(s) {
 			t.Errorf("%v came back as %v, %v", s, again, err)

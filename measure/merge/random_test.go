@@ -46,7 +46,8 @@ func randomBuild(t *rapid.T) *measure.Build {
 	}
 	for range rapid.IntRange(0, 1).Draw(t, "skips") {
 		b.Skips = append(b.Skips, measure.Skip{ID: id(4, rapid.IntRange(0, 2).Draw(t, "skip")), Point: "pinion.slope",
-			Ride: measure.Bump, Load: measure.Laden, Reason: rapid.SampledFrom([]string{"", "dark"}).Draw(t, "why")})
+			Ride: measure.Bump, Load: measure.Laden, Tag: rapid.SampledFrom([]string{"", "2"}).Draw(t, "tag"),
+			Back: rapid.SampledFrom([]measure.ID{"", id(4, 0)}).Draw(t, "back"), Reason: rapid.SampledFrom([]string{"", "dark"}).Draw(t, "why")})
 	}
 	if err := document.Derive(b); err != nil {
 		t.Fatalf("the generator made a bad build: %v", err)

@@ -36,7 +36,7 @@ func GroupStops(b *measure.Build, hash func(measure.Reading) string, g measure.G
 		}
 	}
 	t := count(readings)
-	skips := newestSkips(b.Skips)
+	skips := newestSkips(Skips(b))
 	var stops []Stop
 	for _, state := range measure.States {
 		for _, p := range measure.Points {
@@ -47,7 +47,7 @@ func GroupStops(b *measure.Build, hash func(measure.Reading) string, g measure.G
 			if !p.Moves {
 				s.Taken = t.any[p.Key]
 			}
-			if skip, ok := skips[place{p.Key, state}]; ok && s.Taken == 0 && tag == "" {
+			if skip, ok := skips[place{p.Key, state, tag}]; ok && s.Taken == 0 {
 				s.Skipped = &skip
 			}
 			stops = append(stops, s)
@@ -74,12 +74,17 @@ func groupStates(p measure.Point, stands measure.State) []measure.State {
 }
 
 // Obstacles lists the tags of the obstacles that a build has readings of, in the order of their
-// first reading.
+// first reading, and then of those of which only stops were left out.
 func Obstacles(b *measure.Build, hash func(measure.Reading) string) []string {
 	var out []string
 	for _, r := range b.CurrentReadings(hash) {
 		if p, ok := measure.PointOf(r.Point); ok && p.Group == measure.GroupClearance && !slices.Contains(out, r.Tag) {
 			out = append(out, r.Tag)
+		}
+	}
+	for _, s := range Skips(b) {
+		if p, ok := measure.PointOf(s.Point); ok && p.Group == measure.GroupClearance && s.Tag != "" && !slices.Contains(out, s.Tag) {
+			out = append(out, s.Tag)
 		}
 	}
 	return out

@@ -32,7 +32,7 @@ func Stops(b *measure.Build) []Stop {
 // StopsBy is Stops for a caller that knows the content hash of a reading ("sha256:<hex>").
 func StopsBy(b *measure.Build, hash func(measure.Reading) string) []Stop {
 	t := count(b.CurrentReadings(hash))
-	skips := newestSkips(b.Skips)
+	skips := newestSkips(Skips(b))
 	var stops []Stop
 	for _, state := range measure.States {
 		for _, optional := range []bool{false, true} {
@@ -41,7 +41,7 @@ func StopsBy(b *measure.Build, hash func(measure.Reading) string) []Stop {
 					continue
 				}
 				s := Stop{Point: p, State: state, Taken: t.at(p.Key, state)}
-				if skip, ok := skips[place{p.Key, state}]; ok && s.Taken == 0 {
+				if skip, ok := skips[place{p.Key, state, ""}]; ok && s.Taken == 0 {
 					s.Skipped = &skip
 				}
 				stops = append(stops, s)

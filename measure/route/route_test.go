@@ -233,6 +233,50 @@ func TestSkipsKeepTheirReasonUntilSomethingIsRead(t *testing.T) {
 	}
 }
 
+// A skip that was taken back leaves nothing out, whatever the order of the records; one that nobody saw
+// who took another back stands.
+func TestASkipIsTakenBack(t *testing.T) {
+	b := build(measure.NewLayout())
+	at := measure.RideLaden
+	skip(b, 70, "shaft.slope", at, "2026-03-02T10:00:00Z", "no load here")
+	back := measure.Skip{ID: id(71), Point: "shaft.slope", Ride: at.Ride, Load: at.Load, Back: id(70), At: "2026-03-02T09:00:00Z"}
+	for _, order := range [][]measure.Skip{{b.Skips[0], back}, {back, b.Skips[0]}} {
+		b.Skips = order
+		if s := stopAt(t, Stops(b), "shaft.slope", at); s.Done() || len(Skips(b)) != 0 {
+			t.Errorf("taken back, but %+v", s.Skipped)
+		}
+	}
+	skip(b, 72, "shaft.slope", at, "2026-03-02T08:00:00Z", "elsewhere")
+	if s := stopAt(t, Stops(b), "shaft.slope", at); !s.Done() || s.Skipped.Reason != "elsewhere" {
+		t.Errorf("what nobody took back is %+v", s.Skipped)
+	}
+}
+
+// The stop of one obstacle is left out for that one alone, and for none without its tag.
+func TestAStopOfOneObstacleIsLeftOut(t *testing.T) {
+	b := build(measure.NewLayout())
+	none := func(measure.Reading) string { return "" }
+	gap := func(tag string) Stop {
+		return stopAt(t, GroupStops(b, none, measure.GroupClearance, measure.RideKerb, tag), "obstacle.gap", measure.RideKerb)
+	}
+	skip(b, 70, "obstacle.gap", measure.RideKerb, "2026-03-02T10:00:00Z", "tank in the way")
+	b.Skips[0].Tag = "2"
+	if gap("1").Done() || gap("").Done() || !gap("2").Done() || gap("2").Skipped.Reason != "tank in the way" {
+		t.Errorf("left out: %v %v %v", gap("1").Skipped, gap("").Skipped, gap("2").Skipped)
+	}
+	if got := Obstacles(b, none); len(got) != 1 || got[0] != "2" {
+		t.Errorf("an obstacle of which all was left out is forgotten: %v", got)
+	}
+	skip(b, 71, "obstacle.gap", measure.RideKerb, "2026-03-02T11:00:00Z", "of no obstacle")
+	if gap("1").Done() {
+		t.Error("a skip without a tag, as older files have it, holds for an obstacle")
+	}
+	b.Skips = append(b.Skips, measure.Skip{ID: id(73), Point: "obstacle.gap", Ride: measure.AtRide, Load: measure.Kerb, Tag: "2", Back: id(70)})
+	if gap("2").Done() || len(Obstacles(b, none)) != 0 {
+		t.Error("taken back, but left out")
+	}
+}
+
 func TestNextGoesOnAndThenRound(t *testing.T) {
 	b := build(measure.NewLayout())
 	stops := Stops(b)

@@ -159,6 +159,34 @@ func TestObstaclesAreToldApart(t *testing.T) {
 	}
 }
 
+// A stop of one obstacle is left out for that one alone, and asked for again once that is taken back.
+func TestAStopOfOneObstacleIsLeftOutAndAskedForAgain(t *testing.T) {
+	m, book := open(t)
+	enter(m, measure.GroupClearance)
+	first := m.Stop()
+	if _, out := m.LeftOut(); out || first.Tag != "1" {
+		t.Fatalf("at %+v, left out", first)
+	}
+	m.Skip("tank in the way")
+	if s := book.Build().Skips; len(s) != 1 || s[0].Tag != "1" || s[0].Reason != "tank in the way" {
+		t.Fatalf("skips %+v", s)
+	}
+	if m.Stop().Tag != "1" || m.Stop().Point.Key == first.Point.Key {
+		t.Errorf("after it at %+v", m.Stop())
+	}
+	if s := m.groupStops(measure.GroupClearance, "2")[0]; s.Done() {
+		t.Errorf("left out of another obstacle: %+v", s)
+	}
+	m.Go(first)
+	if why, out := m.LeftOut(); !out || why.Reason != "tank in the way" {
+		t.Errorf("left out: %v, %+v", out, why)
+	}
+	m.AskAgain()
+	if _, out := m.LeftOut(); out || m.Stop().Point.Key != first.Point.Key || m.Stop().Done() {
+		t.Errorf("asked for again, at %+v", m.Stop())
+	}
+}
+
 // A struck reading of a group is used again from the result page.
 func TestAStrikeIsUndoneOnItsResult(t *testing.T) {
 	m, book := open(t)

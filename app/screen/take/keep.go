@@ -223,9 +223,25 @@ func (m *Model) Again() {
 	}
 }
 
-// CanSkip reports that the stop at hand can be left out. One of several obstacles can't: what is
-// left out holds for all of them.
-func (m *Model) CanSkip() bool { return m.stop.Tag == "" }
+// LeftOut is why the stop at hand is left out; false where it is not, or where it was read since.
+func (m *Model) LeftOut() (measure.Skip, bool) {
+	s, ok := m.findTagged(m.stop.Point.Key, m.stop.State, m.stop.Tag)
+	if !ok || s.Skipped == nil {
+		return measure.Skip{}, false
+	}
+	return *s.Skipped, true
+}
+
+// AskAgain takes back that the stop at hand is left out, and shows it.
+func (m *Model) AskAgain() {
+	if _, err := m.log.Unskip(m.stop.Point.Key, m.stop.State, m.stop.Tag); err != nil {
+		m.refuse(err)
+		return
+	}
+	if s, ok := m.findTagged(m.stop.Point.Key, m.stop.State, m.stop.Tag); ok {
+		m.Go(s)
+	}
+}
 
 // OpenSkipNote asks in writing why the stop is left out.
 func (m *Model) OpenSkipNote() { m.open(SkipNote) }
@@ -236,7 +252,7 @@ func (m *Model) Skip(reason string) {
 		m.err = ErrNothingTyped
 		return
 	}
-	change, err := m.log.Skip(m.stop.Point.Key, m.stop.State, reason)
+	change, err := m.log.Skip(m.stop.Point.Key, m.stop.State, m.stop.Tag, reason)
 	if err != nil {
 		m.refuse(err)
 		return

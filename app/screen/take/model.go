@@ -24,7 +24,8 @@ type Log interface {
 	Last() (measure.Reading, bool)
 	Device() measure.ID
 	Set(field string, value json.RawMessage) (logbook.Change, error)
-	Skip(point string, state measure.State, reason string) (logbook.Change, error)
+	Skip(point string, state measure.State, tag, reason string) (logbook.Change, error)
+	Unskip(point string, state measure.State, tag string) (logbook.Change, error)
 }
 
 // Page is one of the pages that the Take screen shows.

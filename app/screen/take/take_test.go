@@ -217,7 +217,7 @@ type full struct{ *logbook.Book }
 var errFull = errors.New("the disk is full; make room")
 
 func (full) Keep(logbook.Entry) (logbook.Change, error) { return logbook.Change{}, errFull }
-func (full) Skip(string, measure.State, string) (logbook.Change, error) {
+func (full) Skip(string, measure.State, string, string) (logbook.Change, error) {
 	return logbook.Change{}, errFull
 }
 
@@ -543,7 +543,7 @@ func TestAFinishedRouteIsDone(t *testing.T) {
 	wantPage(t, Resume(book, m.Where()), Done) // the caution comes once in a setup
 	for _, s := range book.Stops() {
 		if s.Point.Optional {
-			if _, err := book.Skip(s.Point.Key, s.State, "later"); err != nil {
+			if _, err := book.Skip(s.Point.Key, s.State, "", "later"); err != nil {
 				t.Fatal(err)
 			}
 		}
