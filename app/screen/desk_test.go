@@ -316,7 +316,10 @@ func (d *desk) turn(key string) bool {
 	return true
 }
 
-// text is everything that is written on the page, a line each.
+// asRead is a text with the ties between a number and its unit as the spaces that a person sees.
+func asRead(text string) string { return strings.ReplaceAll(text, part.Tied, " ") }
+
+// text is everything that is written on the page, a line each, as it is read.
 func (d *desk) text() string {
 	var out []string
 	walk(d.s.Content(), fyne.NewPos(0, 0), func(o fyne.CanvasObject, _ fyne.Position) {
@@ -327,7 +330,7 @@ func (d *desk) text() string {
 			out = append(out, t.Text)
 		}
 	})
-	return strings.Join(out, "\n")
+	return asRead(strings.Join(out, "\n"))
 }
 
 // sees fails unless every text is on the page.

@@ -66,13 +66,13 @@ func TestTapsOfTheDemoRoute(t *testing.T) {
 }
 
 // A group is entered from More, walked with the same pages, and the result page says what comes next
-// and why; its findings wait no more.
+// and why; the caution stands before the first stop at the clutch.
 func TestAGroupByTaps(t *testing.T) {
 	d := openDesk(t, phone, false)
 	d.newBuild("Invented estate")
-	d.tap("more", "more.groups", "group.clutch stack").sees("Findings that wait for it", "0 of 25 stops").tap("group.enter").sees("Adapter plate thickness")
-	d.read("12", "").sees("KEPT 12 mm", "24 still to read of this group").tap("next").read("5", "yes").tap("next")
-	d.restart().sees("stop 3 of 25")
+	d.tap("more", "more.groups", "group.clutch stack").sees("Findings that wait for it", "0 of 26 stops").tap("group.enter").sees("Adapter plate thickness")
+	d.read("12", "").sees("KEPT 12 mm", "25 still to read of this group").tap("next", "caution.ok").read("5", "yes").tap("next")
+	d.restart().sees("stop 3 of 26")
 	d.tap("more", "more.route").turnTo("stop.fingers.height.bench")
 	d.sees("Cover fingers height")
 	d.tap("back", "more.leave").sees("Engine highest speed")

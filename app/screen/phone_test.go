@@ -204,7 +204,7 @@ func TestBackground(t *testing.T) {
 		t.Fatal(err)
 	}
 	d.tap("key.2").s.Background()
-	if got := d.copied(t).s.shown(); got != "52 rev/min" {
+	if got := asRead(d.copied(t).s.shown()); got != "52 rev/min" {
 		t.Errorf("comes back with %q", got)
 	}
 }

@@ -292,7 +292,7 @@ func TestCopyIsTidiedByTaps(t *testing.T) {
 		t.Fatal(err)
 	}
 	a.tap("place.sync")
-	a.idle().reach("place.tidy").sees("Tidy the copies away?", "kept on this device first")
+	a.idle().reach("place.tidy").sees("Tidy copies away? 1 of them", "kept on this device first")
 	a.tap("back")
 	if _, err := os.Stat(copied); err != nil {
 		t.Fatalf("the copy went without a yes: %v", err)

@@ -72,7 +72,7 @@ func TestSettingsTakeEffectAtOnceAndAfterARestart(t *testing.T) {
 			d.tap("caution.ok")
 		}
 	}
-	if got := d.s.shown(); got != "– in" {
+	if got := asRead(d.s.shown()); got != "– in" {
 		t.Errorf("lengths are typed as %q", got)
 	}
 	if keep, digit := d.find("keep"), d.find("key.7"); keep.pos.X > phone.Width/4 || digit.pos.X > d.find("key.9").pos.X {
@@ -87,7 +87,7 @@ func TestAnglesAreTypedAndShownInDegreesAndMinutes(t *testing.T) {
 	d := openDesk(t, phone, false)
 	d.readyForASlope().settingsOfBuild().set("angle", "dm").leavePages().tap("back")
 	d.tap("key.2", "key.decimal", "key.7", "key.5")
-	if got := d.s.shown(); got != "2°75′" {
+	if got := asRead(d.s.shown()); got != "2°75′" {
 		t.Errorf("the display shows %q", got)
 	}
 	d.tap("keep.yes").sees("A degree has 60 minutes")
