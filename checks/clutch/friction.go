@@ -37,27 +37,6 @@ func (f Facing) PressureTorque(force float64) (torqueNm float64, err error) {
 	return finite(float64(f.Faces) * f.Friction * force * mean / 1000)
 }
 
-// WearForce returns the force in N at which the greatest pressure, at the inner edge, is p MPa:
-// π·p·d·(D − d)/2.
-//
-// Source: Bhandari, Design of Machine Elements, ch. 11.
-func (f Facing) WearForce(pressureMPa float64) (newton float64, err error) {
-	if err := f.possible(part{"pressure", pressureMPa}); err != nil {
-		return 0, err
-	}
-	return finite(math.Pi * pressureMPa * f.InnerMM * (f.OuterMM - f.InnerMM) / 2)
-}
-
-// PressureForce returns the force in N of an even pressure of p MPa: π·p·(D² − d²)/4.
-//
-// Source: Bhandari, Design of Machine Elements, ch. 11.
-func (f Facing) PressureForce(pressureMPa float64) (newton float64, err error) {
-	if err := f.possible(part{"pressure", pressureMPa}); err != nil {
-		return 0, err
-	}
-	return finite(math.Pi * pressureMPa * (f.OuterMM + f.InnerMM) * (f.OuterMM - f.InnerMM) / 4)
-}
-
 type part struct {
 	name  string
 	value float64

@@ -28,20 +28,6 @@ func (a Axis) Pitched(deg float64) Axis {
 	return Axis{float64(a.X*cos) - float64(a.Z*sin), a.Y, float64(a.X*sin) + float64(a.Z*cos)}
 }
 
-// Yawed returns the axis after its body turned about the vehicle's z axis, so that it gains deg of
-// plan angle (its front end goes left).
-func (a Axis) Yawed(deg float64) Axis {
-	sin, cos := math.Sincos(deg * degree)
-	return Axis{float64(a.X*cos) - float64(a.Y*sin), float64(a.X*sin) + float64(a.Y*cos), a.Z}
-}
-
-// Rolled returns the axis after its body turned about the vehicle's x axis by the right-hand rule
-// (the left side rises).
-func (a Axis) Rolled(deg float64) Axis {
-	sin, cos := math.Sincos(deg * degree)
-	return Axis{a.X, float64(a.Y*cos) - float64(a.Z*sin), float64(a.Y*sin) + float64(a.Z*cos)}
-}
-
 // Angle returns the angle between two axes in degrees, 0…180. From the tangent of cross and dot
 // product, so that it stays exact for axes nearly in line.
 func Angle(a, b Axis) float64 {

@@ -66,9 +66,9 @@ func TestMatchingAnglesThatDoNotCancel(t *testing.T) {
 
 func TestForksAQuarterTurnWrongAddUp(t *testing.T) {
 	c := upright([]float64{90}, 20, 20)
-	near(t, "500 rev/min, greatest", 500*RatioMax(c.whole()), 566.25, 0.05, "exam copies, carrieradda.com 26773 and bissoy.com 376914")
+	near(t, "500 rev/min, greatest", 500*ratioMax(c.whole()), 566.25, 0.05, "exam copies, carrieradda.com 26773 and bissoy.com 376914")
 	near(t, "500 rev/min, least", 500*RatioMin(c.whole()), 441.5, 0.05, "the same")
-	near(t, "in phase", 500*RatioMax(upright(nil, 20, 20).whole()), 500, 1e-9, "Elbe technical section 1")
+	near(t, "in phase", 500*ratioMax(upright(nil, 20, 20).whole()), 500, 1e-9, "Elbe technical section 1")
 	near(t, "90° wrong, small-angle rule", upright([]float64{90}, 3, 2).whole(), math.Sqrt(13), 0.005, "√(β₁² + β₂²), worked apart from this code")
 }
 

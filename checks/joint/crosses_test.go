@@ -127,7 +127,7 @@ func TestResidualIsThatOfCrossesInSpace(t *testing.T) {
 		if got := RatioMin(residual); math.Abs(got-least) > 2e-7 {
 			t.Errorf("residual %.6f°: least ratio %.9f, crosses %.9f", residual, got, least)
 		}
-		if got := RatioMax(residual); math.Abs(got-most) > 2e-7*most*most {
+		if got := ratioMax(residual); math.Abs(got-most) > 2e-7*most*most {
 			t.Errorf("residual %.6f°: greatest ratio %.9f, crosses %.9f", residual, got, most)
 		}
 	})

@@ -24,7 +24,7 @@ func TestTurningTheWholeVehicleChangesNothing(t *testing.T) {
 		moved := c
 		moved.Axes = nil
 		for _, a := range c.Axes {
-			moved.Axes = append(moved.Axes, a.Pitched(pitch).Yawed(yaw).Rolled(roll))
+			moved.Axes = append(moved.Axes, a.Pitched(pitch).yawed(yaw).rolled(roll))
 		}
 		for i := range c.Joints() {
 			same(t, "angle", moved.Angle(i), c.Angle(i))
@@ -159,7 +159,7 @@ func TestSlopeAndPlanComeBack(t *testing.T) {
 		if got, _ := AxisOf(s, 0).Pitched(d).SlopePlan(); math.Abs(s+d) < 90 && math.Abs(got-s-d) > 1e-9 {
 			t.Errorf("slope %g pitched by %g is %g", s, d, got)
 		}
-		if gotS, gotP := AxisOf(s, p).Yawed(d).SlopePlan(); math.Abs(halfTurn(gotP-p-d)) > 1e-9 || math.Abs(gotS-s) > 1e-9 {
+		if gotS, gotP := AxisOf(s, p).yawed(d).SlopePlan(); math.Abs(halfTurn(gotP-p-d)) > 1e-9 || math.Abs(gotS-s) > 1e-9 {
 			t.Errorf("plan %g yawed by %g is %g", p, d, gotP)
 		}
 	})
@@ -205,4 +205,18 @@ func BenchmarkAxisOf(b *testing.B) {
 	for b.Loop() {
 		AxisOf(2.4, 1)
 	}
+}
+
+// yawed returns the axis after its body turned about the vehicle's z axis, so that it gains deg of
+// plan angle (its front end goes left).
+func (a Axis) yawed(deg float64) Axis {
+	sin, cos := math.Sincos(deg * degree)
+	return Axis{float64(a.X*cos) - float64(a.Y*sin), float64(a.X*sin) + float64(a.Y*cos), a.Z}
+}
+
+// rolled returns the axis after its body turned about the vehicle's x axis by the right-hand rule
+// (the left side rises).
+func (a Axis) rolled(deg float64) Axis {
+	sin, cos := math.Sincos(deg * degree)
+	return Axis{a.X, float64(a.Y*cos) - float64(a.Z*sin), float64(a.Y*sin) + float64(a.Z*cos)}
 }

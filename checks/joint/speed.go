@@ -7,10 +7,6 @@ import "math"
 // p. 72.
 func RatioMin(angleDeg float64) float64 { return math.Abs(math.Cos(angleDeg * degree)) }
 
-// RatioMax returns the greatest ω₂/ω₁: 1/cos β, with the driving fork in the plane of the axes.
-// Source: as RatioMin.
-func RatioMax(angleDeg float64) float64 { return 1 / RatioMin(angleDeg) }
-
 // Ripple returns 100·(r_max − r_min) = 100·sin β·tan β in per cent for a joint, or for a chain by
 // its residual. Source: Dana industrial driveshaft catalogue, degree of non-uniformity
 // U = tan β·sin β.
@@ -49,12 +45,4 @@ func peakOfJoint(angleDeg float64) float64 {
 	sin2 := math.Sqrt(float64(less * (1 + cos2)))
 	bottom := float64((1 + rest) * (lessK + float64(k*less)) / 2) // 1 − sin²β·cos²θ
 	return math.Abs(cos) * square * sin2 / float64(bottom*bottom)
-}
-
-// MaxLead returns how far, in degrees, the driven side runs ahead of the driving side at most, and
-// behind it a quarter turn later: sin δ = tan²(β/2). Worked apart from this code from
-// tan φ = tan θ/cos β.
-func MaxLead(angleDeg float64) float64 {
-	half := math.Tan(angleDeg / 2 * degree)
-	return math.Asin(min(float64(half*half), 1)) / degree
 }

@@ -28,26 +28,6 @@ func TestCentreFromScales(t *testing.T) {
 	}
 }
 
-func TestHeightFromOneEndRaised(t *testing.T) {
-	got, err := Height(Raised{BaseMM: 2700, Kg: 1500, LowKg: 800, TiltedKg: 836, RiseMM: 600})
-	if err != nil || !near(got, 284.309, 1e-3) {
-		t.Errorf("front 800 → 836 with the rear up 600: %.4f (%v), want 284.309 (a van maker's body builder guide 3.5 (read), %s)", got, err, apart)
-	}
-	// The chain of the guide: x₁, R₂, x₂, u, y, z, for the end that goes light.
-	r, w, a := 2700.0, 1500.0, 600.0
-	x1, r2 := 800*r/w, math.Sqrt(r*r-a*a)
-	x2 := 764 * r2 / w
-	u := a * x2 / r2
-	z := (x1 - math.Hypot(u, x2)) * math.Tan(math.Acos(a/r))
-	if !near(z, got, 1e-6) {
-		t.Errorf("the guide's chain gives %.4f, this %.4f", z, got)
-	}
-	up, _ := Height(Raised{BaseMM: 2700, Kg: 1500, LowKg: 800, TiltedKg: 837, RiseMM: 600})
-	if !near(up-got, 7.897, 1e-3) {
-		t.Errorf("1 kg of reading moves it by %.4f, want 7.897 (%s)", up-got, apart)
-	}
-}
-
 func TestAxleLoads(t *testing.T) {
 	for _, row := range []struct{ kg, behind, base, front, rear float64 }{
 		{85, 150, 2700, 80.278, 4.722}, {60, -300, 2700, 66.667, -6.667}, {120, 3100, 2700, -17.778, 137.778},
@@ -100,10 +80,6 @@ func TestPullInSlingLegs(t *testing.T) {
 			t.Errorf("factor at %g°: %.4f, want %g (rigging tables on public pages, read)", angle, got, factor)
 		}
 	}
-	one, two, err := SlingPair(300, 70, 45)
-	if err != nil || !near(one, 234.062, 1e-3) || !near(two, 113.213, 1e-3) {
-		t.Errorf("300 kg at 70° and 45°: %.4f, %.4f (%v), want 234.062, 113.213 (%s)", one, two, err, apart)
-	}
 }
 
 // What must hold of any unit on any mounts: forces and moments balance, a mirrored vehicle carries
@@ -148,11 +124,10 @@ func TestStaticsBalance(t *testing.T) {
 			t.Errorf("axles carry %g and %g of %g", front, rear, u.Kg)
 		}
 		flat := num("angle", 5, 80)
-		a, b, _ := SlingPair(u.Kg, flat, flat)
-		c, _ := SlingLeg(u.Kg, 2, flat)
+		leg, _ := SlingLeg(u.Kg, 2, flat)
 		steep, _ := SlingLeg(u.Kg, 2, flat+5)
-		if !near(a, c, 1e-8*c) || !near(b, c, 1e-8*c) || steep >= c {
-			t.Errorf("two legs at %g: %g, %g and %g; steeper %g", flat, a, b, c, steep)
+		if up := 2 * leg * math.Sin(flat*math.Pi/180); !near(up, u.Kg, 1e-8*u.Kg) || steep >= leg {
+			t.Errorf("two legs of %g at %g lift %g of %g; steeper %g", leg, flat, up, u.Kg, steep)
 		}
 	})
 }
@@ -160,10 +135,8 @@ func TestStaticsBalance(t *testing.T) {
 func TestWhatHasNoAnswer(t *testing.T) {
 	bad := []error{
 		third(Centre()), third(Centre(Scale{0, 1, 1})), third(Centre(Scale{math.NaN(), 1, 1})),
-		second(Height(Raised{})), second(Height(Raised{2700, 1500, 800, 836, 2700})), second(Height(Raised{2700, 1500, math.NaN(), 836, 600})),
 		pair(Axles(Load{1, 1}, 0)), pair(Axles(Load{1, 1}, math.NaN())),
 		second(SlingLeg(0, 2, 60)), second(SlingLeg(100, 0, 60)), second(SlingLeg(100, 2, 0)), second(SlingLeg(100, 2, 91)),
-		pair(SlingPair(100, 90, 60)), pair(SlingPair(-1, 60, 60)),
 	}
 	for i, err := range bad {
 		if err == nil {

@@ -78,14 +78,6 @@ func (t Tightening) Preload() (newton float64, err error) {
 	return finite((t.TorqueNm - t.PrevailingNm) * 1000 / t.NutFactor / t.NominalMM)
 }
 
-// TorqueFor returns the torque in N·m that gives a preload in N: K·d·F.
-func TorqueFor(preload, nutFactor, nominalMM float64) (torqueNm float64, err error) {
-	if err := positive(part{"preload", preload}, part{"nut factor", nutFactor}, part{"thread", nominalMM}); err != nil {
-		return 0, err
-	}
-	return finite(preload * nutFactor * nominalMM / 1000)
-}
-
 type part struct {
 	name  string
 	value float64

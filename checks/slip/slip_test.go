@@ -63,7 +63,7 @@ func TestEngagementAndRoomOverTheTravel(t *testing.T) {
 	leastE, leastC := math.Inf(1), math.Inf(1)
 	for _, s := range []float64{-120, -100, -80, -60, -40, -20, 0, 50, 100} {
 		l, _ := shaft(s)
-		leastE = math.Min(leastE, slip.Engaged(70, 1235.840, l))
+		leastE = math.Min(leastE, 100-slip.Exposed(30, 1235.840, l))
 		leastC = math.Min(leastC, slip.Exposed(30, 1235.840, l))
 	}
 	if math.Abs(leastE-66.714) > 1e-3 || math.Abs(leastC-13.072) > 1e-3 {
@@ -79,7 +79,7 @@ func TestBestLengthSharesWhatIsSpare(t *testing.T) {
 			ReserveMM: mm("reserve", 0, 25), EngagedMM: mm("engaged", 10, 60)}
 		closed := u.BestClosed()
 		atShortest := slip.Exposed(0, closed, u.ShortestMM) - u.ReserveMM
-		atLongest := slip.Engaged(u.UsableMM, closed, u.LongestMM) - u.EngagedMM
+		atLongest := u.UsableMM - slip.Exposed(0, closed, u.LongestMM) - u.EngagedMM
 		if math.Abs(atShortest-atLongest) > 1e-9 || math.Abs(atShortest-u.Spare()/2) > 1e-9 {
 			t.Fatalf("spare %g before it bottoms, %g before it lets go, want half of %g each", atShortest, atLongest, u.Spare())
 		}

@@ -1,18 +1,9 @@
 package slip
 
-// Engaged returns how much of a spline is engaged at a length, from what is engaged at another:
-//
-//	E = E₀ − (L − L₀)
-//
-// Source: the sliding halves are rigid; worked apart from this code.
-func Engaged(engagedThereMM, thereMM, lengthMM float64) float64 {
-	return engagedThereMM - (lengthMM - thereMM)
-}
-
 // Exposed returns how far a spline is drawn out from fully closed at a length, from what it is at
 // another: C = C₀ + (L − L₀). It is also the room left before it bottoms.
 //
-// Source: as Engaged.
+// Source: the sliding halves are rigid; worked apart from this code.
 func Exposed(exposedThereMM, thereMM, lengthMM float64) float64 {
 	return exposedThereMM + (lengthMM - thereMM)
 }

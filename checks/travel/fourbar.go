@@ -64,23 +64,6 @@ func (f FourBar) At(travelMM float64) (Pose, error) {
 	return Pose{now.centre.X, travelMM, math.Atan2(now.sin, now.cos) / degree}, nil
 }
 
-// InstantCentre returns the place about which the housing turns at a travel: where the lines of the
-// links meet. Not ok where they are parallel. A place many metres away is ill-conditioned and no
-// base for anything but the eye. It errs as At.
-func (f FourBar) InstantCentre(travelMM float64) (at Point, ok bool, err error) {
-	p, err := f.At(travelMM)
-	if err != nil {
-		return Point{}, false, err
-	}
-	lower, upper := p.Carry(f.LowerAxle), p.Carry(f.UpperAxle)
-	d1, d2 := f.LowerChassis.minus(lower), f.UpperChassis.minus(upper)
-	cross := d1.round(d2)
-	if math.Abs(cross) <= 1e-12*d1.length()*d2.length() {
-		return Point{}, false, nil
-	}
-	return lower.plus(d1.by(upper.minus(lower).round(d2) / cross)), true, nil
-}
-
 // start is the linkage at ride height.
 func (f *FourBar) start() (linked, error) {
 	lower, upper := f.LowerAxle.minus(f.LowerChassis).length(), f.UpperAxle.minus(f.UpperChassis).length()

@@ -175,29 +175,6 @@ func TestLeafRefusesWhatItCannotReach(t *testing.T) {
 	}
 }
 
-func TestCamberAndChord(t *testing.T) {
-	s, err := travel.ArcLength(1200, 150)
-	if err != nil || math.Abs(s-1249.391) > 5e-4 {
-		t.Errorf("chord 1200, camber 150: %.4f, %v; want 1249.391 (%s)", s, err, apart)
-	}
-	flat, err := travel.ChordAt(s, 50)
-	if err != nil || math.Abs(flat-1244.039) > 5e-4 || math.Abs(flat-1200-44.039) > 5e-4 {
-		t.Errorf("flattened to 50: chord %.4f, %v; want 1244.039, 44.039 more (%s)", flat, err, apart)
-	}
-	if s, err := travel.ArcLength(1000, 0); err != nil || s != 1000 {
-		t.Errorf("a flat leaf: %g, %v", s, err)
-	}
-	if near, _ := travel.ArcLength(1000, 1e-4); math.Abs(near-1000) > 1e-9 {
-		t.Errorf("all but flat: %.12f", near)
-	}
-	if _, err := travel.ArcLength(100, 51); !errors.Is(err, travel.ErrCamber) {
-		t.Errorf("camber over half the chord: %v", err)
-	}
-	if _, err := travel.ChordAt(100, 40); !errors.Is(err, travel.ErrCamber) {
-		t.Errorf("camber no such leaf can have: %v", err)
-	}
-}
-
 func TestWindUpOnLeafSprings(t *testing.T) {
 	for _, row := range []struct {
 		name                        string
