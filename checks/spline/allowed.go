@@ -6,19 +6,19 @@ type Allowed struct {
 	Steel    string
 	ShearMPa float64
 	SideMPa  float64 // straight teeth; crowned ones are allowed four times as much
-	Printed  string  // as the source prints them
 }
 
-// AllowedStresses, soft to hard. Between two rows the softer one counts.
+// AllowedStresses, soft to hard; beside each row what the source prints. Between two rows the softer
+// one counts.
 //
 // Source: Dudley, When Splines Need Stress Control, Product Engineering 1957, tables of allowable
 // shear and compressive stress; the two Brinell rows turned into Rockwell C from memory.
 var AllowedStresses = []Allowed{
-	{0, "160-200 HB", 138, 10.3, "20 000 and 1 500 psi"},
-	{20.5, "230-260 HB", 207, 13.8, "30 000 and 2 000 psi"},
-	{33, "33-38 HRC", 276, 20.7, "40 000 and 3 000 psi"},
-	{48, "48-53 HRC, surface hardened", 276, 27.6, "40 000 and 4 000 psi"},
-	{58, "58-63 HRC, case hardened", 345, 34.5, "50 000 and 5 000 psi"},
+	{0, "160-200 HB", 138, 10.3},                   // 20 000 and 1 500 psi
+	{20.5, "230-260 HB", 207, 13.8},                // 30 000 and 2 000 psi
+	{33, "33-38 HRC", 276, 20.7},                   // 40 000 and 3 000 psi
+	{48, "48-53 HRC, surface hardened", 276, 27.6}, // 40 000 and 4 000 psi
+	{58, "58-63 HRC, case hardened", 345, 34.5},    // 50 000 and 5 000 psi
 }
 
 // AllowedAt returns the row of a hardness.

@@ -21,10 +21,9 @@ const (
 	ShiftMost  = 0.45
 )
 
-// Roots of a shaft by the way it was cut, below the reference diameter in modules: broached, hobbed,
-// cold-rolled. The last two are from memory.
+// Roots of a shaft by the way it was cut, below the reference diameter in modules: hobbed and
+// cold-rolled, both from memory.
 const (
-	Broached   = 2.2
 	Hobbed     = 2.3
 	ColdRolled = 2.4
 )
@@ -54,9 +53,6 @@ func (r Reference) Sizes() (Sizes, error) {
 		ToothMM: tooth, SpaceMM: tooth, ModuleMM: r.ModuleMM, Degrees: 30,
 	}, nil
 }
-
-// RootMM returns the shaft root for one way of cutting.
-func (r Reference) RootMM(cut float64) float64 { return r.below(cut) }
 
 func (r Reference) below(modules float64) float64 {
 	return r.ReferenceMM - float64(modules*r.ModuleMM)

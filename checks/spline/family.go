@@ -57,10 +57,6 @@ var Families = []Family{
 		IntRoot: 1.2, IntTip: -0.8, Pitches: modules, Source: iso},
 }
 
-// MajorFit is the internal root of the ANSI major-diameter fit, N + 1 instead of N + 1.35: the only
-// size in which that fit differs from the 30° flat root side fit.
-const MajorFit = 1.0
-
 // Sizes are the diameters of one spline and its thickness at the pitch diameter.
 type Sizes struct {
 	PitchMM, BaseMM   float64

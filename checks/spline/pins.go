@@ -55,42 +55,10 @@ func (p Pins) size(side float64) (mm, centreDeg float64, err error) {
 	return mm, centreDeg, err
 }
 
-// FlankFromOver returns the tooth thickness along the arc at PitchMM of an external spline that
-// measures overMM over the pins; FlankMM is not used. This is what tells equal diameters apart.
-func FlankFromOver(p Pins, overMM float64) (mm float64, err error) {
-	return p.flank(1, overMM)
-}
-
-// FlankFromBetween returns the space width of an internal spline from its size between pins.
-func FlankFromBetween(p Pins, betweenMM float64) (mm float64, err error) {
-	return p.flank(-1, betweenMM)
-}
-
-func (p Pins) flank(side, sizeMM float64) (float64, error) {
-	if err := p.possible(part{"size over pins", sizeMM}); err != nil {
-		return 0, err
-	}
-	base := p.baseMM()
-	cos := float64(p.across()*base) / (sizeMM - float64(side*p.PinMM))
-	if !(cos > 0 && cos <= 1) {
-		return 0, fmt.Errorf("%g mm over pins of %g mm is too small for %d teeth; measure again", sizeMM, p.PinMM, p.Count)
-	}
-	inv := Inv(math.Acos(cos)/degree) - Inv(p.PressureDeg) - float64(side*p.PinMM)/base
-	if side > 0 {
-		inv += math.Pi / float64(p.Count)
-	}
-	return finite("tooth thickness", float64(inv*p.PitchMM))
-}
-
-// Contact returns the diameter at which the pins touch the flanks, from the pressure angle at their
-// centres. External: sqrt(Db² + (Db·tan φ − d)²), internal: with + d.
-func (p Pins) Contact(centreDeg float64, external bool) float64 {
-	along := float64(p.baseMM() * math.Tan(centreDeg*degree))
-	if external {
-		along -= p.PinMM
-	} else {
-		along += p.PinMM
-	}
+// contactMM is the diameter at which the pins touch the flanks of an external spline, from the
+// pressure angle at their centres: sqrt(Db² + (Db·tan φ − d)²).
+func (p Pins) contactMM(centreDeg float64) float64 {
+	along := float64(p.baseMM()*math.Tan(centreDeg*degree)) - p.PinMM
 	base := p.baseMM()
 	return math.Sqrt(float64(base*base) + float64(along*along))
 }
@@ -102,7 +70,7 @@ func (p Pins) Sit(tipMM, rootMM float64) error {
 	if err != nil {
 		return err
 	}
-	contact := p.Contact(centre, true)
+	contact := p.contactMM(centre)
 	out := p.baseMM()/math.Cos(centre*degree) + p.PinMM
 	in := p.baseMM()/math.Cos(centre*degree) - p.PinMM
 	switch {

@@ -82,19 +82,6 @@ func (t Teeth) whole(l Load, more ...part) error {
 		{"application factor", l.Application}, {"distribution factor", l.Distribution}}, more...)...)
 }
 
-// StraightTorque returns the torque in N·m that straight flanks carry at a side pressure p in MPa:
-// p·L·N·h·r with r = (D + d)/4. With h = (D − d)/2 this is the textbook form p·L·N·(D² − d²)/8.
-//
-// Source: SAE J499 (1000 lbf·in per inch at 1000 psi); Bhandari, Design of Machine Elements, ch. 9.
-func StraightTorque(s Straight, heightMM, lengthMM, pressureMPa float64) (torqueNm float64, err error) {
-	if err := positive(part{"tooth height", heightMM}, part{"engaged length", lengthMM}, part{"side pressure", pressureMPa},
-		part{"major diameter", s.MajorMM}, part{"minor diameter", s.MinorMM}, part{"count", float64(s.Count)}); err != nil {
-		return 0, err
-	}
-	r := (s.MajorMM + s.MinorMM) / 4
-	return finite("torque", pressureMPa*lengthMM*float64(s.Count)*heightMM*r/1000)
-}
-
 // EqualShearLength returns the engaged length at which the teeth, a share of which carries, are as
 // strong in shear as the shaft under them: Dr³/(4·share·D²); share 1/2 gives Dr³/(2D²), 1/4 Dr³/D².
 //
