@@ -33,7 +33,7 @@ type Candidate struct {
 	ModuleMM    float64 // 0 for straight flanks
 	TipMM       float64 // nominal size of the teeth's tips
 	RootMM      float64 // of the gaps' bottoms
-	OverMM      float64 // over or between the pins that were used; 0: none, or none fit
+	OverMM      float64 // over or between the pins that were used; 0: none, or they would not touch its flanks
 	WidthMM     float64 // tooth width of straight flanks
 	TipOffMM    float64 // reading less nominal; 0 where not read
 	RootOffMM   float64
@@ -156,7 +156,7 @@ func (s Seen) involute(z Sizes, standard, named, root string) Candidate {
 		c.TipMM, c.RootMM = z.IntTipMM, z.IntRootMM
 		p.FlankMM, size = z.SpaceMM, Between
 	}
-	if s.PinMM > 0 {
+	if s.PinMM > 0 && !(s.External && p.Sit(c.TipMM, c.RootMM) != nil) {
 		if over, _, err := size(p); err == nil {
 			c.OverMM = over
 		}

@@ -96,6 +96,19 @@ func TestPinsSettleIt(t *testing.T) {
 	}
 }
 
+// Pins that rest on the roots read the roots: what they show over them rules nothing out.
+func TestPinsThatTouchNoFlankRuleNothingOut(t *testing.T) {
+	s := caliper(true, 13, 44.2, 0)
+	s.PinMM, s.OverMM = 2, 42
+	list, err := Identify(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if all := names(list); !slices.Contains(all, "DIN 5480 45×3×13 30 ") || !slices.Contains(all, "ANSI B92.1 8/16, 13 T 30 flat") {
+		t.Errorf("thin pins leave only %q", all)
+	}
+}
+
 // A tooth may be cut thin, never thick: over pins a shaft reads under nominal, a hub over it.
 func TestPinsReadTowardLooserOnly(t *testing.T) {
 	z := ansiFamily(30, "flat").At(14, 12)
