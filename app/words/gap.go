@@ -3,7 +3,6 @@ package words
 import (
 	"fmt"
 	"slices"
-	"sort"
 	"strconv"
 	"strings"
 	"unicode"
@@ -168,20 +167,6 @@ func (l *Language) findingNamed(args []any) string {
 	}
 	state, _ := measure.ParseState(name[2])
 	return l.Title(checks.Finding{Check: name[0], Subject: name[1], State: state})
-}
-
-func sameGaps(a, b string) bool {
-	return gapList(a) == gapList(b)
-}
-
-func gapList(sentence string) string {
-	_, gaps := parts(sentence)
-	list := make([]string, len(gaps))
-	for i, g := range gaps {
-		list[i] = fmt.Sprintf("%d %s", g.index, g.kind)
-	}
-	sort.Strings(list)
-	return strings.Join(list, "|")
 }
 
 // shortID is the part of an id that people can compare by eye: its last eight characters.

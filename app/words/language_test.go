@@ -21,7 +21,7 @@ func TestNoKeyStandsInTwoTables(t *testing.T) {
 
 func TestLanguagesHaveTheSameKeysAndGaps(t *testing.T) {
 	for _, l := range Languages[1:] {
-		for _, d := range Differences(Languages[0], l) {
+		for _, d := range differences(Languages[0], l) {
 			t.Error(d)
 		}
 	}
@@ -45,7 +45,7 @@ func TestDifferencesNameWhatIsMissingInEither(t *testing.T) {
 	}
 	for _, tt := range tests {
 		two := newLanguage("bb", "Two", tt.other, pointTexts())
-		if got := strings.Join(Differences(one, two), "; "); got != tt.want {
+		if got := strings.Join(differences(one, two), "; "); got != tt.want {
 			t.Errorf("%s: got %q, want %q", tt.name, got, tt.want)
 		}
 	}
@@ -56,7 +56,7 @@ func TestSecondLanguageNeedsTheTextsOfPoints(t *testing.T) {
 	delete(texts, "question.gearbox.slope")
 	delete(texts, "place.tyre.code")
 	second := newLanguage("bb", "Two", English.sentences, texts)
-	got := strings.Join(Differences(English, second), "; ")
+	got := strings.Join(differences(English, second), "; ")
 	if want := "bb lacks place.tyre.code; bb lacks question.gearbox.slope"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}

@@ -80,20 +80,6 @@ func Wanted(stops []Stop) int {
 	return n
 }
 
-// Progress counts the wanted stops of one state: "3 of 5 here". Optional ones are left out.
-func Progress(stops []Stop, state measure.State) (done, all int) {
-	for _, s := range stops {
-		if s.State != state || s.Point.Optional {
-			continue
-		}
-		all++
-		if s.Done() {
-			done++
-		}
-	}
-	return done, all
-}
-
 func wanted(p measure.Point, state measure.State) bool {
 	for _, s := range p.Wanted {
 		if s == state {

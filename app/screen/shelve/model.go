@@ -58,9 +58,6 @@ func (m *Model) find() {
 	}
 }
 
-// Query is what one searches for.
-func (m *Model) Query() string { return m.query }
-
 // Count is how many builds are shown, All how many there are.
 func (m *Model) Count() int { return len(m.shown) }
 
