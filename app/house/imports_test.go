@@ -81,7 +81,8 @@ func storeStaysBelow(s source) (faults []string) {
 }
 
 // models hold what the screens show. They know no toolkit, so that tests walk through them without one.
-var models = []string{"app/screen/take", "app/screen/start", "app/screen/share", "app/screen/figure"}
+var models = []string{"app/screen/take", "app/screen/start", "app/screen/shelve", "app/screen/kit",
+	"app/screen/settle", "app/screen/cure", "app/screen/share", "app/screen/figure"}
 
 // windowStaysInScreen: Fyne only where the window is made, and not in what it shows. Main and its
 // window files may start it.

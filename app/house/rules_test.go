@@ -82,6 +82,7 @@ var rules = []struct {
 			{"app/headless.go", `package main; import "fyne.io/fyne/v2/app"`},
 			{"measure/x.go", `package measure; import "fyne.io/fyne/v2/data/binding"`},
 			{"app/screen/take/x.go", `package take; import "fyne.io/fyne/v2"`},
+			{"app/screen/kit/x_test.go", `package kit; import "fyne.io/fyne/v2/test"`},
 		},
 		right: []example{
 			{"app/main.go", `package main; import "fyne.io/fyne/v2/app"`},
@@ -130,6 +131,23 @@ var rules = []struct {
 			{"measure/store/x.go", `package store; import "math/rand/v2"; var r *rand.Rand`},
 			{"checks/uncertain/x.go", `package uncertain; import "math/rand/v2"; var r rand.ChaCha8`},
 			{"checks/x.go", `package checks; type m struct{ Exp int }; func f(math m) int { return math.Exp }`},
+		},
+	},
+	{
+		name: "limits are in the table", faults: limitsAreInTheTable,
+		wrong: []example{
+			{"checks/bind_x.go", `package checks; func f(x float64) bool { return x > 4.5 }`},
+			{"checks/bind_x.go", `package checks; const most = 12`},
+			{"checks/bind_x.go", `package checks; var v = check{limit: 0.25}`},
+			{"checks/joint/x.go", `package joint; func f(x float64) bool { return x <= 3 }`},
+			{"checks/joint/x.go", `package joint; func f(x float64) bool { return -x >= 0.7 || x > 0 }`},
+		},
+		right: []example{
+			{"checks/bind_x.go", `package checks; func f(x []float64) bool { return x[7] > 0 && x[3] != 1 }`},
+			{"checks/bind_x.go", `package checks; var b [16]byte; var c = make([]int, 0, 64)`},
+			{"checks/limits/x.go", `package limits; var most = 4.5`},
+			{"checks/joint/x.go", `package joint; func f(x float64) float64 { return x / 12 }`},
+			{"checks/bind_x_test.go", `package checks; var most = 4.5`},
 		},
 	},
 	{
