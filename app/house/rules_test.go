@@ -151,6 +151,22 @@ var rules = []struct {
 		},
 	},
 	{
+		name: "numbers have units", faults: numbersHaveUnits,
+		wrong: []example{
+			{"checks/joint/x.go", "package joint\n\n// Bend returns the bend of a tube.\nfunc Bend(lengthMM float64) float64 { return 0 }\n"},
+			{"checks/joint/x.go", "package joint\n\n// Bend returns the bend.\nfunc Bend(length float64) (bendMM float64) { return 0 }\n"},
+			{"checks/joint/x.go", "package joint\n\n// Tube is a tube.\ntype Tube struct{ Length, WallMM float64 }\n"},
+			{"checks/joint/x.go", "package joint\n\n// Sum adds. None of the Nordic mmm.\nfunc Sum(x []float64) float64 { return 0 }\n"},
+		},
+		right: []example{
+			{"checks/joint/x.go", "package joint\n\n// Bend returns the bend of a tube, mm.\nfunc Bend(lengthMM float64) float64 { return 0 }\n"},
+			{"checks/joint/x.go", "package joint\n\n// Bend returns the bend.\nfunc BendMM(lengthMM float64, parts int) float64 { return 0 }\n"},
+			{"checks/joint/x.go", "package joint\n\n// Tube is a tube.\ntype Tube struct {\n\tLength float64 // mm\n\twall float64\n}\n"},
+			{"checks/joint/x.go", "package joint\n\nfunc bend(length float64) float64 { return 0 }\n"},
+			{"checks/x.go", "package checks\n\n// Bend returns the bend.\nfunc Bend(length float64) float64 { return 0 }\n"},
+		},
+	},
+	{
 		name: "files stay short", faults: filesStayShort,
 		wrong: []example{
 			{"app/cli/x.go", "package cli\nfunc f() {\n" + strings.Repeat("\n", 400) + "}\n"},

@@ -8,7 +8,7 @@ import (
 // Facing is a pair of rings pressed together, on one or more faces.
 type Facing struct {
 	OuterMM, InnerMM float64
-	Friction         float64
+	Friction         float64 // dimensionless
 	Faces            int // 2 for one disc
 }
 

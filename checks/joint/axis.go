@@ -4,7 +4,7 @@ import "math"
 
 const degree = math.Pi / 180
 
-// Axis is the forward direction of a part, of length 1: x forward, y left, z up.
+// Axis is the forward direction of a part, of length 1, dimensionless: x forward, y left, z up.
 type Axis struct{ X, Y, Z float64 }
 
 // AxisOf returns the axis of a part with a slope (front end high: positive) and a plan angle (front

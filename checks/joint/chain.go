@@ -27,7 +27,8 @@ func (c Chain) Angle(i int) float64 {
 	return Angle(c.Axes[i], c.Axes[i+1])
 }
 
-// Angles puts the working angles of all joints, front to rear, into a slice that it may take over.
+// Angles puts the working angles of all joints in degrees, front to rear, into a slice that it may
+// take over.
 func (c Chain) Angles(into []float64) []float64 {
 	into = into[:0]
 	for i := range c.Joints() {

@@ -4,12 +4,12 @@ import (
 	"fmt"
 )
 
-// Scale is one scale under or above a part, and where it stands.
+// Scale is one scale under or above a part, and where it stands, mm.
 type Scale struct {
 	Kg, X, Y float64
 }
 
-// Centre returns the mass on all scales together and the place of its centre:
+// Centre returns the mass on all scales together, kg, and the place of its centre, mm:
 //
 //	m = Σmᵢ,   x = Σmᵢ·xᵢ/m,   y = Σmᵢ·yᵢ/m
 //

@@ -5,12 +5,12 @@ import (
 	"math"
 )
 
-// Place is where a mount stands.
+// Place is where a mount stands, mm.
 type Place struct {
 	X, Y float64
 }
 
-// Unit is what three mounts carry.
+// Unit is what three mounts carry, with its centre, mm.
 type Unit struct {
 	Kg, X, Y float64
 	TorqueNm float64 // reaction about the length of the vehicle: turns the unit's left side down

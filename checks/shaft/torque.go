@@ -6,7 +6,7 @@ type LowGear struct {
 	NetShare    float64 // of it that reaches the gearbox: 1 where it is stated net
 	Gear        float64 // ratio of the lowest gear
 	GearShare   float64 // efficiency of the gearbox in it
-	Converter   float64 // how much a torque converter multiplies at a standstill; 1 for a clutch
+	Converter   float64 // factor by which a torque converter multiplies at a standstill; 1 for a clutch
 	Transfer    float64 // low ratio of the transfer box; 1 where there is none
 	TransferEff float64 // its efficiency; 1 where there is none
 }
@@ -30,7 +30,7 @@ func LowGearTorque(g LowGear) (nm float64, err error) {
 // Grip is what the tyres can put on the shaft before they slip.
 type Grip struct {
 	AxleKg    float64 // mass on the driven axle, laden
-	Friction  float64 // of tyre and ground
+	Friction  float64 // of tyre and ground, dimensionless
 	RadiusMM  float64 // rolling
 	AxleRatio float64
 	AxleShare float64 // efficiency of the axle

@@ -12,8 +12,8 @@ import (
 type Tyre struct {
 	WidthMM float64 // nominal section width
 	RimMM   float64 // nominal rim diameter
-	Aspect  float64 // section height / section width
-	// AspectDoubt is ± on Aspect where the code is silent and it was assumed; 0 where the code says it.
+	Aspect  float64 // ratio of section height to section width
+	// AspectDoubt is ± on that ratio where the code is silent and it was assumed; 0 where the code says it.
 	AspectDoubt float64
 	Radial      bool // else diagonal (cross-ply)
 }

@@ -11,10 +11,10 @@ var ErrTravel = errors.New("the travel needs a lower and a higher end")
 // Step is how far apart, in mm, a travel is looked at before its extremes are refined.
 const Step = 10.0
 
-// Extreme is where along the travel something is least or most.
+// Extreme is where along the travel something is least or most; Value has the unit of that, as mm.
 type Extreme struct{ TravelMM, Value float64 }
 
-// Heights returns the travels from low to high, both included, evenly and no more than Step apart.
+// Heights returns the travels in mm from low to high, both included, evenly and no more than Step apart.
 func Heights(low, high float64) []float64 {
 	n := int(math.Ceil((high - low) / Step))
 	if !(n > 0) {
@@ -31,7 +31,7 @@ func Heights(low, high float64) []float64 {
 	return list
 }
 
-// Extremes returns where of is least and where it is most between low and high: looked at no more
+// Extremes returns where of is least and where it is most between low and high, mm: looked at no more
 // than Step apart, then refined between the neighbours of the best. It errs with ErrTravel, or
 // with the first error of of.
 func Extremes(low, high float64, of func(travelMM float64) (float64, error)) (least, most Extreme, err error) {

@@ -22,12 +22,12 @@ func (p Place) By(factor float64) Place {
 	return Place{float64(p.X * factor), float64(p.Y * factor), float64(p.Z * factor)}
 }
 
-// Length is how long a way is.
+// Length is how long a way is, mm.
 func (p Place) Length() float64 { return math.Sqrt(p.along(p)) }
 
 func (p Place) along(q Place) float64 { return float64(p.X*q.X) + float64(p.Y*q.Y) + float64(p.Z*q.Z) }
 
-// Distance is the length of a shaft between two joint centres.
+// Distance is the length of a shaft between two joint centres, mm.
 func Distance(a, b Place) float64 { return a.Minus(b).Length() }
 
 // Tail is a gearbox on whose output a yoke slides.

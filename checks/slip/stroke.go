@@ -1,6 +1,6 @@
 package slip
 
-// Exposed returns how far a spline is drawn out from fully closed at a length, from what it is at
+// Exposed returns how far in mm a spline is drawn out from fully closed at a length, from what it is at
 // another: C = C₀ + (L − L₀). It is also the room left before it bottoms.
 //
 // Source: the sliding halves are rigid; worked apart from this code.
@@ -16,13 +16,13 @@ type Use struct {
 	EngagedMM             float64 // to stay engaged
 }
 
-// Spare returns what the stroke has left beyond all that is asked of it; negative: no length of the
+// Spare returns the mm that the stroke has left beyond all that is asked of it; negative: no length of the
 // shaft makes this spline do.
 func (u Use) Spare() float64 {
 	return u.UsableMM - (u.LongestMM - u.ShortestMM) - u.ReserveMM - u.EngagedMM
 }
 
-// BestClosed returns the length, fully closed, at which the shaft should be made: what is spare is
+// BestClosed returns the length in mm, fully closed, at which the shaft should be made: what is spare is
 // then the same at both ends of the stroke.
 //
 // Source: worked apart from this code. (A cardan shaft maker's rule for plants that hardly move,

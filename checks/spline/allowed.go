@@ -21,7 +21,7 @@ var AllowedStresses = []Allowed{
 	{58, "58-63 HRC, case hardened", 345, 34.5},    // 50 000 and 5 000 psi
 }
 
-// AllowedAt returns the row of a hardness.
+// AllowedAt returns the row of a hardness, in Rockwell C degrees.
 func AllowedAt(hrc float64) Allowed {
 	best := AllowedStresses[0]
 	for _, a := range AllowedStresses[1:] {

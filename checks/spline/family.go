@@ -3,7 +3,8 @@ package spline
 import "math"
 
 // Family is one column of a standard for involute splines that are sized by tooth count and module:
-// each diameter is module·(count + offset). An inch pitch P is the module 25.4/P.
+// each diameter is module·(count + offset). An inch pitch P, in 1/in, is the module
+// 25.4/P; other pitches are modules in mm.
 type Family struct {
 	Standard    string // as said on screens
 	Root        string // "flat" or "fillet"
@@ -57,7 +58,7 @@ var Families = []Family{
 		IntRoot: 1.2, IntTip: -0.8, Pitches: modules, Source: iso},
 }
 
-// Sizes are the diameters of one spline and its thickness at the pitch diameter.
+// Sizes are the diameters in mm of one spline, its pressure angle in degrees and its thickness at the pitch diameter.
 type Sizes struct {
 	PitchMM, BaseMM   float64
 	ExtTipMM          float64

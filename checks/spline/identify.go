@@ -7,8 +7,8 @@ import (
 	"slices"
 )
 
-// Seen is what was read on one part; a size of 0 was not read. The doubts are how far a reading may
-// be off either way.
+// Seen is what was read on one part; a size of 0 was not read. The doubts are how many
+// mm a reading may be off either way.
 type Seen struct {
 	External  bool
 	Count     int

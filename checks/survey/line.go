@@ -5,7 +5,7 @@ import (
 	"math"
 )
 
-// Flanges is what is measured between the two flanges that a shaft will bolt to.
+// Flanges is what is measured between the two flanges that a shaft will bolt to; angles in degrees.
 type Flanges struct {
 	GapMM      float64 // middle of the front flange's face to that of the rear one, straight
 	RiseMM     float64 // front flange above the rear one, from one level floor

@@ -5,8 +5,8 @@ import "errors"
 // ErrBetween is returned outside the heights that were read, or for fewer than two of them.
 var ErrBetween = errors.New("nothing was read on both sides of this height")
 
-// Between returns what was read at other heights, drawn through to height at. x are the heights in
-// rising or falling order, y what was read at each.
+// Between returns what was read at other heights, drawn through to height at, mm. x are the heights in
+// rising or falling order, y what was read at each, of any unit.
 //
 // Two heights: a straight line. Three or more: in each gap the parabola through its ends and the
 // nearer of the heights beside it, because joint centres run on arcs: a straight line would cut off

@@ -39,7 +39,7 @@ func (p Pose) Carry(at Point) Point {
 // Fixed is an axle that does not move against the body, such as one without springs.
 type Fixed struct{}
 
-// At returns the pose at ride height whatever the travel.
+// At returns the pose at ride height whatever the travel, mm.
 func (Fixed) At(float64) (Pose, error) { return Pose{}, nil }
 
 // Straight is an axle of which nothing is known but its height: straight up and unturned, but for a
