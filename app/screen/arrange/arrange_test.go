@@ -165,3 +165,16 @@ func TestTwoRowsOfSix(t *testing.T) {
 		}
 	}
 }
+
+// Rows between headings grow into what the first page leaves over, and take no page more for it.
+func TestHeadedRowsFillTheirPage(t *testing.T) {
+	s := For(fyne.NewSize(411, 914))
+	head := func(i int) bool { return i == 0 }
+	cells := Cells(fyne.NewSize(393, 676), s, 9, 120, head)
+	if c := cells[4]; c.Page != 0 || c.Size.Height < 130 || c.At.Y+c.Size.Height > 676 {
+		t.Errorf("four rows under a heading leave room for taller ones: the fourth is %v at %v", c.Size, c.At)
+	}
+	if last := cells[8]; last.Page != 1 || last.Size.Height != cells[4].Size.Height {
+		t.Errorf("the last row is %v on page %d", last.Size, last.Page)
+	}
+}

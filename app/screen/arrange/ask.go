@@ -32,6 +32,9 @@ func (a *Ask) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	rows := float32((len(a.Answers) + cols - 1) / cols)
 	pad := rows*high + (rows-1)*s.Gap
 	grid(a.Answers, cols, x, y+h-pad, w, pad, s.Gap)
+	if n := len(a.Answers); cols > 1 && n%cols == 1 { // one alone in the last row takes all of it
+		place(a.Answers[n-1], x, y+h-high, w, high)
+	}
 	a.text(x, y, w, h-pad-s.Gap, s)
 }
 

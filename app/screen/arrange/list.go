@@ -64,6 +64,27 @@ func Cells(place fyne.Size, s Sizes, n int, least float32, head func(i int) bool
 		return acrossCells(place, s, n, cols, w, high)
 	}
 	high = max(s.Key, least) // with headings between them more rows fit than a share of the place
+	cells := headedCells(place, s, n, cols, w, high, head)
+	for more := high * 1.25; more > high; more -= 2 {
+		if higher := headedCells(place, s, n, cols, w, more, head); alike(cells, higher) {
+			return higher
+		}
+	}
+	return cells
+}
+
+// alike reports whether two lists take as many pages and begin with the same one.
+func alike(a, b []Cell) bool {
+	for i := range a {
+		if a[i].Page == 0 && (b[i].Page != 0 || a[i].At.X != b[i].At.X) {
+			return false
+		}
+	}
+	return len(a) == 0 || a[len(a)-1].Page == b[len(b)-1].Page
+}
+
+// headedCells stands rows below each other, column after column, with headings between them.
+func headedCells(place fyne.Size, s Sizes, n, cols int, w, high float32, head func(i int) bool) []Cell {
 	cells := make([]Cell, n)
 	top, under := float32(0), min(s.Gap, 6) // where rows begin that stand in line with those below a heading
 	col, page, y := 0, 0, float32(0)

@@ -58,13 +58,18 @@ type rowFace struct{}
 
 func (rowFace) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) }
 
+// Layout stands what is said right under what it is, both together in the middle.
 func (rowFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
-	const mark, gap = 34, 10
+	const mark, gap, apart = 34, 10, 3
 	put(o[0], 0, 0, mark, size.Height)
 	x, w := float32(mark+gap), size.Width-mark-gap
-	title := size.Height * 0.52
-	put(o[1], x, 0, w, title)
-	put(o[2], x, title, w, size.Height-title)
+	title, detail := o[1].(*Text), o[2].(*Text)
+	below := detail.need(fyne.NewSize(w, size.Height*0.48))
+	above := title.need(fyne.NewSize(w, size.Height-below-apart))
+	below = detail.need(fyne.NewSize(w, size.Height-above-apart))
+	y := max(0, (size.Height-above-below-apart)/2)
+	put(title, x, y, w, above+0.1)
+	put(detail, x, y+above+apart, w, below+0.1)
 }
 
 // NewBarFace is the face of a row with a bar below: a mark, what it is, what is to say about it, and

@@ -64,15 +64,50 @@ func fontOf(words string, style fyne.TextStyle) fyne.Resource {
 	return theme.DefaultTextFont()
 }
 
+// run is a piece of a line that is set in one font; nil leaves the choice to the toolkit.
+type run struct {
+	words string
+	font  fyne.Resource
+}
+
+// runsOf cuts a line into pieces: signs are set in the font of the drawings, and what stands beside them
+// stays in the font of all other texts, bold where it is bold.
+func runsOf(words string, style fyne.TextStyle) []run {
+	font := fontOf(words, style)
+	if font != drawings {
+		return []run{{words, font}}
+	}
+	var runs []run
+	begin, sign := 0, false
+	for i, r := range words {
+		if is := unicode.Is(signs, r); is != sign {
+			if i > begin {
+				runs = append(runs, run{words: words[begin:i]})
+			}
+			begin, sign = i, is
+		}
+	}
+	runs = append(runs, run{words: words[begin:]})
+	for i := range runs {
+		runs[i].font = fontOf(runs[i].words, style)
+	}
+	return runs
+}
+
 // reference is the size, in points, at which a text is measured; other sizes follow in proportion.
 const reference = 64
 
-// measured holds the sizes of texts at the reference size: the toolkit shapes a text anew for each size,
+// measured holds the sizes of runs at the reference size: the toolkit shapes a text anew for each size,
 // and a text that fits itself to its place is asked for at a dozen. It is emptied when full.
 var measured = struct {
 	sync.Mutex
-	sizes map[phrase]fyne.Size
-}{sizes: map[phrase]fyne.Size{}}
+	sizes map[phrase]extent
+}{sizes: map[phrase]extent{}}
+
+type extent struct {
+	fyne.Size
+	base float32 // how far below its top the letters stand
+}
 
 const phrases = 4096
 
@@ -81,25 +116,33 @@ type phrase struct {
 	bold  bool
 }
 
-func sizeOf(words string, points float32, style fyne.TextStyle) fyne.Size {
-	key := phrase{words, style.Bold}
+func sizeOf(r run, points float32, style fyne.TextStyle) extent {
+	key := phrase{r.words, style.Bold}
 	measured.Lock()
 	defer measured.Unlock()
 	at, ok := measured.sizes[key]
 	if !ok {
-		at, _ = fyne.CurrentApp().Driver().RenderedTextSize(words, reference, style, fontOf(words, style))
+		at.Size, at.base = fyne.CurrentApp().Driver().RenderedTextSize(r.words, reference, style, r.font)
 		if len(measured.sizes) >= phrases {
 			clear(measured.sizes)
 		}
 		measured.sizes[key] = at
 	}
-	return fyne.NewSize(at.Width*points/reference, at.Height*points/reference)
+	in := points / reference
+	return extent{fyne.NewSize(at.Width*in, at.Height*in), at.base * in}
 }
 
 func textWidth(s string, points float32, style fyne.TextStyle) float32 {
-	return sizeOf(s, points, style).Width
+	wide := float32(0)
+	for _, r := range runsOf(s, style) {
+		wide += sizeOf(r, points, style).Width
+	}
+	return wide
 }
 
+// ordinary is a run that has the height of every line, whatever stands in it.
+func ordinary(style fyne.TextStyle) run { return run{"Mg", fontOf("Mg", style)} }
+
 func lineHeight(points float32, style fyne.TextStyle) float32 {
-	return sizeOf("Mg", points, style).Height
+	return sizeOf(ordinary(style), points, style).Height
 }

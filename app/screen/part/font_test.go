@@ -1,6 +1,7 @@
 package part
 
 import (
+	"slices"
 	"testing"
 	"unicode"
 
@@ -71,11 +72,26 @@ func TestSizesFollowInProportion(t *testing.T) {
 		for _, style := range []fyne.TextStyle{{}, {Bold: true}} {
 			for points := float32(12); points < 60; points += 7 {
 				want, _ := fyne.CurrentApp().Driver().RenderedTextSize(words, points, style, fontOf(words, style))
-				got := sizeOf(words, points, style)
-				if off := got.Width - want.Width; off > want.Width/200+0.3 || off < -want.Width/200-0.3 {
-					t.Errorf("%q at %g: %g wide, the toolkit says %g", words, points, got.Width, want.Width)
+				got := textWidth(words, points, style)
+				if off := got - want.Width; off > want.Width/200+0.3 || off < -want.Width/200-0.3 {
+					t.Errorf("%q at %g: %g wide, the toolkit says %g", words, points, got, want.Width)
 				}
 			}
+		}
+	}
+}
+
+// TestASignLeavesItsNeighboursBold: a bold line with a minus sign in it was thin from end to end.
+func TestASignLeavesItsNeighboursBold(t *testing.T) {
+	bold := fyne.TextStyle{Bold: true}
+	for words, want := range map[string][]run{
+		"from −30° to 30°": {{"from ", theme.DefaultTextBoldFont()}, {"−", drawings}, {"30° to 30°", theme.DefaultTextBoldFont()}},
+		"▼ Down":           {{"▼", drawings}, {" Down", theme.DefaultTextBoldFont()}},
+		"plain":            {{"plain", theme.DefaultTextBoldFont()}},
+		"→ 写真":             {{"→ 写真", nil}},
+	} {
+		if got := runsOf(words, bold); !slices.Equal(got, want) {
+			t.Errorf("%q is set as %v, not as %v", words, got, want)
 		}
 	}
 }

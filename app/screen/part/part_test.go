@@ -92,6 +92,17 @@ func TestTextBreaksBetweenWords(t *testing.T) {
 	})
 }
 
+// Two lines are about as long: no word stands alone in the last one.
+func TestLinesAreEven(t *testing.T) {
+	test.NewTempApp(t)
+	words := "at ride height, own weight"
+	wide := textWidth(words, 15, fyne.TextStyle{})
+	lines, _, fits := breakToFit(words, fyne.NewSize(wide-4, 60), 15, 15, fyne.TextStyle{})
+	if !fits || len(lines) != 2 || lines[1] == "weight" {
+		t.Errorf("%q was broken into %q", words, lines)
+	}
+}
+
 func TestTextThatDoesNotFitSaysSo(t *testing.T) {
 	test.NewTempApp(t)
 	text := NewText("far too many words for so small a place as this one is", 14, 20, Plain)

@@ -77,6 +77,12 @@ func (t *Text) Say(words string) {
 // Fits reports whether the whole text stood in its place when it was last laid out.
 func (t *Text) Fits() bool { return t.fits }
 
+// need is the height that the text takes of a place.
+func (t *Text) need(place fyne.Size) float32 {
+	lines, points, _ := breakToFit(t.Words, place, t.Least, max(t.Least, look.Scaled(t.Most)), t.Style)
+	return lineHeight(points, t.Style) * float32(len(lines))
+}
+
 // CreateRenderer is called by the toolkit.
 func (t *Text) CreateRenderer() fyne.WidgetRenderer { return &textRenderer{t: t} }
 
@@ -111,12 +117,7 @@ func (r *textRenderer) Layout(size fyne.Size) {
 		y = 0
 	}
 	for _, words := range broken {
-		line := canvas.NewText(words, ink)
-		line.TextSize, line.TextStyle, line.Alignment = points, r.t.Style, r.t.Align
-		line.FontSource = fontOf(words, r.t.Style)
-		line.Move(fyne.NewPos(0, y))
-		line.Resize(fyne.NewSize(size.Width, high))
-		r.lines = append(r.lines, line)
+		r.lines = append(r.lines, r.line(words, points, fyne.NewPos(0, y), fyne.NewSize(size.Width, high), ink)...)
 		if r.t.Struck {
 			r.lines = append(r.lines, r.through(words, points, y+high*0.55, size.Width))
 		}
@@ -124,16 +125,52 @@ func (r *textRenderer) Layout(size fyne.Size) {
 	}
 }
 
-// through is the line through a line of the text, at a height of its place.
-func (r *textRenderer) through(words string, points, y, width float32) fyne.CanvasObject {
-	long := min(textWidth(words, points, r.t.Style), width)
-	x := float32(0)
+// line is one line of the text: one object, or one for each of its runs, all on one base line.
+func (r *textRenderer) line(words string, points float32, at fyne.Position, place fyne.Size, ink color.Color) []fyne.CanvasObject {
+	style := r.t.Style
+	runs := runsOf(words, style)
+	if len(runs) == 1 {
+		line := newLine(runs[0], points, style, ink)
+		line.Alignment = r.t.Align
+		line.Move(at)
+		line.Resize(place)
+		return []fyne.CanvasObject{line}
+	}
+	var out []fyne.CanvasObject
+	base := sizeOf(ordinary(style), points, style).base
+	x, _ := r.from(words, points, place.Width)
+	for _, run := range runs {
+		size := sizeOf(run, points, style)
+		line := newLine(run, points, style, ink)
+		line.Move(at.AddXY(x, base-size.base))
+		line.Resize(size.Size)
+		out = append(out, line)
+		x += size.Width
+	}
+	return out
+}
+
+func newLine(r run, points float32, style fyne.TextStyle, ink color.Color) *canvas.Text {
+	line := canvas.NewText(r.words, ink)
+	line.TextSize, line.TextStyle, line.FontSource = points, style, r.font
+	return line
+}
+
+// from is where a line begins in a width, and how long it is.
+func (r *textRenderer) from(words string, points, width float32) (x, long float32) {
+	long = min(textWidth(words, points, r.t.Style), width)
 	switch r.t.Align {
 	case fyne.TextAlignCenter:
 		x = (width - long) / 2
 	case fyne.TextAlignTrailing:
 		x = width - long
 	}
+	return x, long
+}
+
+// through is the line through a line of the text, at a height of its place.
+func (r *textRenderer) through(words string, points, y, width float32) fyne.CanvasObject {
+	x, long := r.from(words, points, width)
 	line := canvas.NewLine(r.t.Ink(look.Now()))
 	line.StrokeWidth = 2
 	line.Position1, line.Position2 = fyne.NewPos(x, y), fyne.NewPos(x+long, y)
@@ -149,7 +186,7 @@ func breakToFit(words string, place fyne.Size, least, most float32, style fyne.T
 		high := lineHeight(points, style)
 		if room := int(place.Height / high); room >= 1 {
 			if lines, ok := breakLines(words, place.Width, points, style); ok && len(lines) <= room {
-				return lines, points, true
+				return evened(lines, words, place.Width, points, style), points, true
 			}
 		}
 	}
@@ -163,6 +200,24 @@ func breakToFit(words string, place fyne.Size, least, most float32, style fyne.T
 		lines[room-1] += " …"
 	}
 	return lines, least, false
+}
+
+// evened breaks two or three lines anew so that they are about as long, and no word is left alone.
+func evened(lines []string, words string, width, points float32, style fyne.TextStyle) []string {
+	n := len(lines)
+	if n < 2 || n > 3 || strings.Contains(words, "\n") {
+		return lines
+	}
+	low, high := width/float32(n)/2, width
+	for high-low > 4 {
+		mid := (low + high) / 2
+		if even, ok := breakLines(words, mid, points, style); ok && len(even) == n {
+			lines, high = even, mid
+		} else {
+			low = mid
+		}
+	}
+	return lines
 }
 
 // breakLines breaks words into lines no wider than width; false when one word alone is wider.
