@@ -150,13 +150,17 @@ func TestEveryChoiceHasItsPicture(t *testing.T) {
 	}
 }
 
-// Any size of pixels is drawn, none at all too.
+// Any size of pixels is drawn, none at all as one.
 func TestAnySize(t *testing.T) {
 	p := Stand(measure.RideKerb)
 	for _, size := range [][2]int{{0, 0}, {1, 1}, {3, 500}, {500, 3}} {
-		raster(p, size[0], size[1])
+		if got := raster(p, size[0], size[1]).Bounds().Size(); got != image.Pt(max(1, size[0]), max(1, size[1])) {
+			t.Errorf("%v pixels asked for, %v drawn", size, got)
+		}
 	}
-	raster(draw.Page{}, 10, 10)
+	if got := raster(draw.Page{}, 10, 10).Bounds().Size(); got != image.Pt(10, 10) {
+		t.Errorf("a page without anything on it has %v pixels", got)
+	}
 }
 
 // Each way in which a finder lies has its own picture: its marked end is on the left (forward), on
