@@ -167,6 +167,22 @@ var rules = []struct {
 		},
 	},
 	{
+		name: "references are cited", faults: referencesAreCited,
+		wrong: []example{
+			{"checks/joint/x_test.go", `package joint; func TestX() { for range []struct{ at, want float64 }{{1, 2}} {} }`},
+			{"checks/joint/x_test.go", `package joint; func TestX() { for range []struct{ want float64; source string }{{1, "Euclid"}, {2, ""}} {} }`},
+			{"checks/joint/x_test.go", `package joint; func TestX() { for range []struct{ want float64; from string }{{want: 1}} {} }`},
+			{"checks/joint/x_test.go", `package joint; const most = 3; func TestX() { for range []struct{ wantMM float64 }{{most}} {} }`},
+		},
+		right: []example{
+			{"checks/joint/x_test.go", `package joint; const book = "Euclid"; func TestX() { for range []struct{ want float64; source string }{{1, book}, {2, "Euclid, Elements IV.15"}} {} }`},
+			{"checks/joint/x_test.go", `package joint; const apart = "worked apart"; func TestX() { for range []struct{ want float64 }{{1}} { print(apart) } }`},
+			{"checks/joint/x_test.go", "package joint\n\n// Numbers by hand.\nfunc TestX() { for range []struct{ want float64 }{{1}} {} }"},
+			{"checks/joint/x_test.go", `package joint; func TestX() { for range []struct{ bad float64 }{{1}} {} }`},
+			{"checks/x_test.go", `package checks; func TestX() { for range []struct{ want float64 }{{1}} {} }`},
+		},
+	},
+	{
 		name: "files stay short", faults: filesStayShort,
 		wrong: []example{
 			{"app/cli/x.go", "package cli\nfunc f() {\n" + strings.Repeat("\n", 400) + "}\n"},

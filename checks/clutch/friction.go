@@ -9,7 +9,7 @@ import (
 type Facing struct {
 	OuterMM, InnerMM float64
 	Friction         float64 // dimensionless
-	Faces            int // 2 for one disc
+	Faces            int     // 2 for one disc
 }
 
 // WearTorque returns the torque in N·m that bedded-in facings hold at a clamp force in N, by uniform

@@ -58,7 +58,8 @@ var Families = []Family{
 		IntRoot: 1.2, IntTip: -0.8, Pitches: modules, Source: iso},
 }
 
-// Sizes are the diameters in mm of one spline, its pressure angle in degrees and its thickness at the pitch diameter.
+// Sizes are the diameters in mm of one spline, its pressure angle in degrees and its thickness at the
+// pitch diameter.
 type Sizes struct {
 	PitchMM, BaseMM   float64
 	ExtTipMM          float64
