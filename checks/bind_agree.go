@@ -59,7 +59,7 @@ func (e *engine) agrees(c *Check, m *model, s measure.State, subject string, rea
 		f.Missing = []Missing{{Point: "hub.height", State: s}}
 		return f
 	}
-	e.conclude(&f, meets(q, f.Limit, nil), nil, Message{Key: MsgPathDisputed})
+	e.conclude(&f, e.meets(q, f.Limit, nil), nil, Message{Key: MsgPathDisputed})
 	return f
 }
 

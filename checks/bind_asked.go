@@ -77,7 +77,7 @@ func (a *asked) finding(c *Check, subject string) Finding {
 			f.Verdict, f.Advice = Waiting, Message{Key: MsgNoNumber}
 			return f
 		}
-		met := meets(m.q, m.limit, m.against)
+		met := a.e.meets(m.q, m.limit, m.against)
 		for k, ok := range met {
 			pass[k] = pass[k] && ok
 		}

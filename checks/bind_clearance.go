@@ -44,7 +44,7 @@ func (e *engine) clearance(c *Check, o obstacle) Finding {
 		f.Verdict, f.Advice = Waiting, Message{Key: MsgNoNumber}
 		return f
 	}
-	e.conclude(&f, meets(q, f.Limit, nil), r.missing, Message{Key: MsgMoreRoom})
+	e.conclude(&f, e.meets(q, f.Limit, nil), r.missing, Message{Key: MsgMoreRoom})
 	return f
 }
 

@@ -67,6 +67,6 @@ func (e *engine) differ(c *Check, point, limit string, s measure.State, read, de
 		return f
 	}
 	f.Notes = append(f.Notes, Message{MsgReadAndDerived, []any{point, read.best, derived.best}})
-	e.conclude(&f, meets(q, l, nil), nil, Message{MsgLookAtBoth, []any{point}})
+	e.conclude(&f, e.meets(q, l, nil), nil, Message{MsgLookAtBoth, []any{point}})
 	return f
 }

@@ -99,7 +99,7 @@ func (m *matching) disputed(q *quantity, key string) bool {
 // near demands that two sizes differ by no more than the table's limit.
 func (m *matching) near(x, y *quantity, limit, a, b string) {
 	d := m.e.combine("differ", 1, func(v, out []float64) { out[0] = math.Abs(v[0] - v[1]) }, x, y)[0]
-	m.list = append(m.list, demand{pass: meets(d, m.e.limitOf(limit), nil), q: d, from: d.from,
+	m.list = append(m.list, demand{pass: m.e.meets(d, m.e.limitOf(limit), nil), q: d, from: d.from,
 		says: Message{MsgSizesDiffer, []any{a, b, d.best, m.e.setting(limit)}}})
 }
 
@@ -220,7 +220,7 @@ func (m *matching) seated(a, b string) {
 		return
 	}
 	over := m.e.combine("over", 1, func(v, out []float64) { out[0] = v[0] - v[1] }, high, deep)[0]
-	m.list = append(m.list, demand{pass: meets(over, &Limit{Sense: "max"}, nil), q: over, from: over.from,
+	m.list = append(m.list, demand{pass: m.e.meets(over, &Limit{Sense: "max"}, nil), q: over, from: over.from,
 		says: Message{MsgPilotBottoms, []any{male + ".pilot_depth", female + ".pilot_depth", over.best}}})
 }
 

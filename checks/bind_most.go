@@ -49,7 +49,7 @@ func (e *engine) judgeMost(f *Finding, q, allowed *quantity) {
 		Source: "stated for the joint"}
 	f.Used = union(f.Used, allowed.from.used)
 	f.RestsOn = union(f.RestsOn, allowed.from.restsOn)
-	pass := meets(q, f.Limit, allowed)
+	pass := e.meets(q, f.Limit, allowed)
 	chance := uncertain.Chance(pass)
 	f.Chance = &chance
 	f.Verdict = verdictOf(chance)

@@ -100,7 +100,7 @@ func (e *engine) mountLoad(f Finding, i int, args []*quantity, twist *quantity, 
 	} else {
 		f.Limit = statedLimit(f.Subject+".rating", rating, "kg")
 		f.rests(rating.from)
-		for k, ok := range meets(most, f.Limit, rating) {
+		for k, ok := range e.meets(most, f.Limit, rating) {
 			pass[k] = pass[k] && ok
 		}
 	}

@@ -30,7 +30,7 @@ func (m *matching) pilot(a, b string) {
 	}
 	m.notes = append(m.notes, Message{Key: MsgPilotByHand})
 	key := a + ".pilot"
-	m.list = append(m.list, demand{pass: meets(d, &Limit{Value: most.best, Sense: "max"}, most), q: d, from: d.from.join(most.from),
+	m.list = append(m.list, demand{pass: m.e.meets(d, &Limit{Value: most.best, Sense: "max"}, most), q: d, from: d.from.join(most.from),
 		says: Message{MsgSizesDiffer, []any{key, b + ".pilot", d.best, most.best}}, finer: Message{MsgPilotFiner, []any{key, b + ".pilot"}}})
 }
 

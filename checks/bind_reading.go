@@ -91,7 +91,7 @@ func (e *engine) ofState(c *Check, s measure.State) Finding {
 		if r.State() != s {
 			continue
 		}
-		f.Used = union(f.Used, []measure.ID{r.ID})
+		f.Used = append(f.Used, r.ID)
 		p, _ := measure.PointOf(r.Point)
 		if s.Contradiction() {
 			flag(Out, Message{MsgContradiction, []any{s.String()}})

@@ -68,7 +68,7 @@ func (a *asked) clamp(thread, tight, nut, thrust *quantity) {
 		least := e.combine("clamp asked", 1, func(x, out []float64) { out[0] = float64(x[0] * x[1]) }, thrust, exact(e.setting("retainer.clamp")))[0]
 		a.askWorked(load, "retainer.clamp", "N", "min", least, Message{Key: MsgMoreClamp})
 		low := preload(exact(1 - spread))
-		if !low.bad && !least.bad && verdictOf(uncertain.Chance(meets(low, &Limit{Value: least.best, Sense: "min"}, least))) != Clear {
+		if !low.bad && !least.bad && verdictOf(uncertain.Chance(e.meets(low, &Limit{Value: least.best, Sense: "min"}, least))) != Clear {
 			a.doubted = Message{MsgLowEndFails, []any{low.best, least.best}}
 		}
 	}

@@ -2,6 +2,7 @@ package checks
 
 import (
 	"fmt"
+	"slices"
 
 	"yokebook/checks/mass"
 	"yokebook/checks/uncertain"
@@ -42,14 +43,14 @@ func (e *engine) slings(c *Check) []Finding {
 		f.Verdict, f.Advice = Waiting, Message{Key: MsgNoNumber}
 		return []Finding{f}
 	}
-	pass := meets(args[2], e.limitOf("lift.angle"), nil)
+	pass := slices.Clone(e.meets(args[2], e.limitOf("lift.angle"), nil))
 	advice := Message{Key: MsgStrongerSling}
 	if verdictOf(uncertain.Chance(pass)) == Out {
 		advice = Message{MsgTooFlat, []any{e.setting("lift.angle")}}
 	}
 	if limit != nil {
 		f.rests(limit.from)
-		for k, ok := range meets(q, f.Limit, limit) {
+		for k, ok := range e.meets(q, f.Limit, limit) {
 			pass[k] = pass[k] && ok
 		}
 	}

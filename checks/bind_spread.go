@@ -22,10 +22,13 @@ type repeat struct {
 func (e *engine) repeatsOf() []repeat {
 	var out []repeat
 	for _, p := range measure.Points {
+		if len(e.byPoint[p.Key]) < 2 {
+			continue
+		}
 		var states []measure.State
 		byState := map[measure.State][]measure.Reading{}
-		for _, r := range e.readings {
-			if r.Point != p.Key || r.Basis != measure.Measured || r.Tag != "" || p.Quantity == measure.Text {
+		for _, r := range e.byPoint[p.Key] {
+			if r.Basis != measure.Measured || r.Tag != "" || p.Quantity == measure.Text {
 				continue
 			}
 			if byState[r.State()] == nil {

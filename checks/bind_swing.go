@@ -88,8 +88,8 @@ func (e *engine) leaning(ln *line, ride measure.State) *quantity {
 		return exact(0)
 	}
 	setup := 0
-	for _, r := range e.readings {
-		if r.Point == "datum.slope" && r.State() == ride {
+	for _, r := range e.byPoint["datum.slope"] {
+		if r.State() == ride {
 			setup = max(setup, r.Setup)
 		}
 	}

@@ -208,11 +208,9 @@ func (e *engine) lengthForWidening() float64 {
 	if !e.swings() {
 		point = "front_shaft.length"
 	}
-	for _, r := range e.readings {
-		if r.Point == point {
-			if v, ok := r.Number(); ok && v > 0 {
-				return v
-			}
+	for _, r := range e.byPoint[point] {
+		if v, ok := r.Number(); ok && v > 0 {
+			return v
 		}
 	}
 	return given("assumed.shaft.length")

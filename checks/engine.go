@@ -11,7 +11,9 @@ import (
 // engine carries one run: the build, what counts of it, and the work of earlier runs.
 type engine struct {
 	build    *measure.Build
-	readings []measure.Reading // current ones, sorted by id
+	readings []measure.Reading            // current ones, sorted by id
+	byPoint  map[string][]measure.Reading // the same by point, in the same order
+	roams    map[measure.ID]bool          // those that hold in one state only
 	disputed []measure.Reading
 	memo     *memo
 	prev     *memo
@@ -34,11 +36,12 @@ type engine struct {
 type memo struct {
 	columns    map[string][]float64
 	quantities map[[16]byte][]*quantity
+	passes     map[[16]byte][]bool
 	older      *memo // of a run that this one was a part of
 }
 
 func newMemo() *memo {
-	return &memo{columns: map[string][]float64{}, quantities: map[[16]byte][]*quantity{}}
+	return &memo{columns: map[string][]float64{}, quantities: map[[16]byte][]*quantity{}, passes: map[[16]byte][]bool{}}
 }
 
 // column returns the unit draws of a cause.

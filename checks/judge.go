@@ -44,11 +44,31 @@ func (e *engine) picked(key string) bool {
 const rounding = 1e-9
 
 // meets says for each draw whether the limit is met; a tie meets it. against stands in for the
-// limit's value where that was itself read.
-func meets(q *quantity, l *Limit, against *quantity) []bool {
+// limit's value where that was itself read. The answer is kept for later runs: never write into it.
+func (e *engine) meets(q *quantity, l *Limit, against *quantity) []bool {
 	if q.lean || against != nil && against.lean {
 		return glanced(q, l, against)
 	}
+	sizes, parts := []float64{l.Value}, [][16]byte{q.sig}
+	if l.Upper != nil {
+		sizes = append(sizes, *l.Upper)
+	}
+	if against != nil {
+		parts = append(parts, against.sig)
+	}
+	sig := signature("meets|"+l.Sense, sizes, parts...)
+	pass, ok := e.memo.passes[sig]
+	for m := e.prev; m != nil && !ok; m = m.older {
+		pass, ok = m.passes[sig]
+	}
+	if !ok {
+		pass = metBy(q, l, against)
+	}
+	e.memo.passes[sig] = pass
+	return pass
+}
+
+func metBy(q *quantity, l *Limit, against *quantity) []bool {
 	pass := make([]bool, drawCount)
 	for k := range pass {
 		v, edge := q.at(k), l.Value

@@ -138,8 +138,8 @@ func (e *engine) turnTo(ln *line, setup int) *quantity {
 // datum is datum.slope of one setup; nil when it was not read there.
 func (e *engine) datum(state measure.State, setup int) *quantity {
 	var list []measure.Reading
-	for _, r := range e.readings {
-		if r.Point == "datum.slope" && r.Setup == setup && r.State() == state.Base() && !everywhere(r) {
+	for _, r := range e.byPoint["datum.slope"] {
+		if r.Setup == setup && r.State() == state.Base() && !everywhere(r) {
 			list = append(list, r)
 		}
 	}

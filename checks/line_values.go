@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"yokebook/checks/joint"
+	"yokebook/measure"
 )
 
 // complete reports a line of which every slope was read and every setup can be compared.
@@ -110,10 +111,5 @@ func (e *engine) changedByWindUp(ln *line, q *quantity) bool {
 
 // rests reports whether a reading of a point went into a quantity.
 func (e *engine) rests(q *quantity, key string) bool {
-	for _, r := range e.readings {
-		if r.Point == key && slices.Contains(q.from.used, r.ID) {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(e.byPoint[key], func(r measure.Reading) bool { return slices.Contains(q.from.used, r.ID) })
 }

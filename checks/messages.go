@@ -1,7 +1,5 @@
 package checks
 
-import "slices"
-
 // Keys of the messages that findings carry; app/words makes the sentences. Behind each key stand
 // its arguments in order: a number in the unit named, a point key, a state as State.String writes
 // it, or plain text that a person entered.
@@ -49,14 +47,3 @@ const (
 	MsgWorstState     = "note.worst_state"      // (state) where the largest angle stands
 	MsgDecidedBy      = "note.decided_by"       // (check, subject, state) the finding that holds the build back most
 )
-
-// Messages lists every key, so that a test can demand a sentence for each.
-var Messages = slices.Concat([]string{
-	MsgTakeMissing, MsgLetDown, MsgOffBump, MsgReadAgain, MsgZeroAgain, MsgReadAssumed, MsgTurnPinion,
-	MsgTurnGearbox, MsgSmallerAngle, MsgSmallerDrive, MsgSmallerCoast, MsgSlowerOrEven, MsgOtherJoint,
-	MsgLeastContested, MsgDatumBoth, MsgContradiction, MsgImplausible, MsgHeights, MsgDisputedID,
-	MsgDisputedInput, MsgReverse, MsgOutlier, MsgThirdReading, MsgZeroFound, MsgWayUnsaid,
-	MsgNoNumber, MsgSideView, MsgPhaseAssumed, MsgHanging, MsgOnBump, MsgDoubleJoint, MsgSpeedEngine,
-	MsgSpeedRoad, MsgSpeedGoverned, MsgSetupsBridged, MsgHeightWidened, MsgMatchNoVerdict,
-	MsgWorstState, MsgDecidedBy,
-}, partMessages, travelMessages, clutchMessages)

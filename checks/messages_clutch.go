@@ -49,12 +49,3 @@ const (
 	MsgRetainerCare    = "note.retainer_care"     // no welding to bolts, studs or shaft ends; new nut; clean and dry
 	MsgGradeUnknown    = "note.grade_unknown"     // (grade) is not one of ISO 898-1
 )
-
-var clutchMessages = []string{
-	MsgOtherSpline, MsgSplineTight, MsgSplineLoose, MsgSplineShort, MsgStrongerSpline, MsgBearingForward, MsgBearingBack,
-	MsgLongerStroke, MsgHubOff, MsgBossOnBolts, MsgBossOnGuide, MsgBossInFingers, MsgNoseShort, MsgNoseLong, MsgOtherSpigot, MsgSmallerDisc, MsgStrongerClutch,
-	MsgMoreClamp, MsgLessTorque, MsgLongerReach, MsgNotRecoverable, MsgLowEndFails, MsgTryByHand, MsgOddCount, MsgSplineCandidate,
-	MsgSplineByTips, MsgSplineByRoots, MsgSplineStraight, MsgSplineUnknown, MsgSplineAlike, MsgSplineSettle, MsgPinsDontSit, MsgStressShares, MsgHardnessUnread,
-	MsgSlipForce, MsgGap, MsgStrokeLeft, MsgConstantContact, MsgPushTaken, MsgPullType, MsgWornDisc, MsgNewFacing, MsgFrictionUnread, MsgNutFactor,
-	MsgRetainerCare, MsgGradeUnknown,
-}

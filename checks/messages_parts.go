@@ -49,12 +49,3 @@ const (
 	MsgStiffLegs       = "note.stiff_legs"        // (legs, legs that count)
 	MsgReadAndDerived  = "note.read_and_derived"  // (point, read, worked out)
 )
-
-var partMessages = []string{
-	MsgWiderTube, MsgDontDwell, MsgStrongerTube, MsgStrongerJoint, MsgLongerLife, MsgMoreRoom, MsgAdapterFlange,
-	MsgOtherJointSize, MsgOwnFlywheel, MsgTrueFace, MsgMoveDowels, MsgPutRight, MsgAxleOverloaded, MsgStrongerMount,
-	MsgOutsideMounts, MsgStrongerSling, MsgTooFlat, MsgLookAtBoth, MsgSteelTaken, MsgEndsTaken, MsgDwellRoad,
-	MsgTorqueLesser, MsgTorqueOffroad, MsgTorqueNoGrip, MsgGripTaken, MsgTwistNoVerdict, MsgBalanceGrade, MsgCoupleForce,
-	MsgLifeFullSpeed, MsgNearestState, MsgCountsDiffer, MsgSizesDiffer, MsgPilotsAlike, MsgPilotPlay, MsgPilotByHand, MsgPilotFiner, MsgPilotBottoms, MsgOffset, MsgOwnWeightOnly,
-	MsgStaticAndTorque, MsgMountPulled, MsgNoLiftPlan, MsgStiffLegs, MsgReadAndDerived,
-}

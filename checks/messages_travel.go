@@ -22,8 +22,3 @@ const (
 	MsgSlipWound    = "note.slip_wound"    // (mm in drive, mm on the overrun) further out at ride height by wind-up, not counted
 	MsgWindUpWorked = "note.windup_worked" // (degrees, N·m on the axle, N·m/rad) worked out, estimated
 )
-
-var travelMessages = []string{
-	MsgSlipLonger, MsgSlipShorter, MsgSlipStroke, MsgSlipSeal, MsgPathDisputed, MsgSlipFalls, MsgPath, MsgEyeInFront,
-	MsgComputedFrom, MsgHeightMoved, MsgSlipExtremes, MsgSlipNeeds, MsgSlipExposed, MsgSlipTail, MsgSlipWound, MsgWindUpWorked, MsgStateAssumed, MsgStateFiner,
-}

@@ -21,8 +21,8 @@ type gapRead struct {
 // tagged is what was read of a point under one tag, in one state or, for a point that stays, in any.
 func (e *engine) tagged(key, tag string, fits func(measure.Reading) bool) *quantity {
 	var list []measure.Reading
-	for _, r := range e.readings {
-		if r.Point == key && r.Tag == tag && fits(r) && (len(list) == 0 || r.State() == list[0].State()) {
+	for _, r := range e.byPoint[key] {
+		if r.Tag == tag && fits(r) && (len(list) == 0 || r.State() == list[0].State()) {
 			list = append(list, r)
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"sync"
 
 	"yokebook/checks/uncertain"
@@ -66,13 +67,40 @@ func (o origin) join(p origin) origin {
 	return origin{union(o.used, p.used), union(o.restsOn, p.restsOn), union(o.assumed, p.assumed)}
 }
 
+// union is what stands in either of two sorted lists, sorted; where one holds the other it is that one.
 func union[T ~string](a, b []T) []T {
-	if len(b) == 0 {
+	switch {
+	case holdsAll(a, b):
 		return a
+	case holdsAll(b, a):
+		return b
 	}
-	out := slices.Concat(a, b)
-	slices.Sort(out)
-	return slices.Compact(out)
+	out := make([]T, 0, len(a)+len(b))
+	i, j := 0, 0
+	for i < len(a) && j < len(b) {
+		switch c := strings.Compare(string(a[i]), string(b[j])); {
+		case c < 0:
+			out, i = append(out, a[i]), i+1
+		case c > 0:
+			out, j = append(out, b[j]), j+1
+		default:
+			out, i, j = append(out, a[i]), i+1, j+1
+		}
+	}
+	return slices.Clip(append(append(out, a[i:]...), b[j:]...))
+}
+
+// holdsAll reports whether every one of part is in list; both are sorted.
+func holdsAll[T ~string](list, part []T) bool {
+	for i := 0; len(part) > 0; i++ {
+		if i == len(list) || len(list)-i < len(part) || list[i] > part[0] {
+			return false
+		}
+		if list[i] == part[0] {
+			part = part[1:]
+		}
+	}
+	return true
 }
 
 // interval returns the 5 % and 95 % points, widened to hold the best value.

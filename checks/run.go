@@ -70,19 +70,23 @@ func (e *engine) gather() {
 		}
 	}
 	slices.SortStableFunc(e.readings, func(a, b measure.Reading) int { return strings.Compare(string(a.ID), string(b.ID)) })
+	e.byPoint, e.roams = map[string][]measure.Reading{}, map[measure.ID]bool{}
+	for _, r := range e.readings {
+		e.byPoint[r.Point] = append(e.byPoint[r.Point], r)
+		if !everywhere(r) {
+			e.roams[r.ID] = true
+		}
+	}
 	e.layLines()
 }
 
 // markUntouched marks what waits for readings none of which was taken yet, so that a list can show
 // it behind what a person is at work on.
 func (e *engine) markUntouched(list []Finding) {
-	read := map[string]bool{}
-	for _, r := range e.readings {
-		read[r.Point] = true
-	}
 	begun := map[string]bool{}
-	for _, c := range Table {
-		begun[c.Key] = len(c.Points) == 0 || slices.ContainsFunc(c.Points, func(p string) bool { return read[p] })
+	for i := range Table {
+		c := &Table[i]
+		begun[c.Key] = len(c.Points) == 0 || slices.ContainsFunc(c.Points, func(p string) bool { return len(e.byPoint[p]) > 0 })
 	}
 	for i, f := range list {
 		list[i].Untouched = f.Verdict == Waiting && f.Value == nil && !begun[f.Check]
@@ -166,12 +170,7 @@ func (e *engine) ofPart(c *Check, subject string) []Finding {
 }
 
 func (e *engine) fromBench(used []measure.ID) bool {
-	for _, r := range e.readings {
-		if !everywhere(r) && slices.Contains(used, r.ID) {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(used, func(id measure.ID) bool { return e.roams[id] })
 }
 
 func (e *engine) ofSubject(c *Check, subject string) []Finding {
@@ -279,7 +278,7 @@ func (e *engine) judge(f *Finding, c *Check, a answer, ln *line) {
 		f.Used = union(f.Used, a.against.from.used)
 		f.RestsOn = union(f.RestsOn, a.against.from.restsOn)
 	}
-	pass := meets(a.q, f.Limit, a.against)
+	pass := e.meets(a.q, f.Limit, a.against)
 	chance := uncertain.Chance(pass)
 	verdict := verdictOf(chance)
 	if verdict != Out && len(a.missing) > 0 { // the rest of what is missing can only make it worse

@@ -45,11 +45,8 @@ func (e *engine) takeRead(key string, state measure.State) *taken {
 		return nil
 	}
 	var here, all []measure.Reading
-	for i := range e.readings { // by index: readings are large, and most are of other points
-		if e.readings[i].Point != key {
-			continue
-		}
-		switch r := e.readings[i]; {
+	for _, r := range e.byPoint[key] {
+		switch {
 		case everywhere(r):
 			all = append(all, r)
 		case r.State() == state.Base():
@@ -88,9 +85,9 @@ func (e *engine) takeRead(key string, state measure.State) *taken {
 func (e *engine) elsewhere(key string) []measure.Reading {
 	for _, ride := range fallback {
 		var found []measure.Reading
-		for i := range e.readings {
-			if r := &e.readings[i]; r.Point == key && r.Ride == ride && !everywhere(*r) && (len(found) == 0 || r.State() == found[0].State()) {
-				found = append(found, *r)
+		for _, r := range e.byPoint[key] {
+			if r.Ride == ride && !everywhere(r) && (len(found) == 0 || r.State() == found[0].State()) {
+				found = append(found, r)
 			}
 		}
 		if len(found) > 0 {

@@ -131,14 +131,14 @@ func (e *engine) tubeRow(size shaft.Size, d demands, table *TubeTable) TubeRow {
 	tube := tubeSizes{length: d.length, outer: exact(size.OuterMM), wall: exact(size.WallMM)}
 	if d.length != nil {
 		q, _ := e.bendingSpeed(tube, d.ends)
-		row.Critical = numberOf(q, d.speedLimit, d.speed, pass)
+		row.Critical = e.numberOf(q, d.speedLimit, d.speed, pass)
 		if d.torque != nil {
-			row.Stress = numberOf(e.stressOf(tube, d.torque), d.stressLimit, d.yield, pass)
-			row.Twist = numberOf(e.twistOf(tube, d.torque), nil, nil, pass)
+			row.Stress = e.numberOf(e.stressOf(tube, d.torque), d.stressLimit, d.yield, pass)
+			row.Twist = e.numberOf(e.twistOf(tube, d.torque), nil, nil, pass)
 		}
 	}
 	if d.room != nil {
-		row.Clearance = numberOf(e.leftOver(d.room, tube.outer), e.clearanceLimit(), nil, pass)
+		row.Clearance = e.numberOf(e.leftOver(d.room, tube.outer), e.clearanceLimit(), nil, pass)
 	}
 	chance := uncertain.Chance(pass)
 	switch row.Verdict = verdictOf(chance); {
@@ -151,7 +151,7 @@ func (e *engine) tubeRow(size shaft.Size, d demands, table *TubeTable) TubeRow {
 }
 
 // numberOf is a number of a row, and takes away the draws that miss its limit.
-func numberOf(q *quantity, l *Limit, against *quantity, pass []bool) TubeNumber {
+func (e *engine) numberOf(q *quantity, l *Limit, against *quantity, pass []bool) TubeNumber {
 	if q.bad || against != nil && against.bad {
 		for k := range pass {
 			pass[k] = false
@@ -162,7 +162,7 @@ func numberOf(q *quantity, l *Limit, against *quantity, pass []bool) TubeNumber 
 	low, high := q.interval()
 	n := TubeNumber{Value: &value, Low: &low, High: &high, Limit: l}
 	if l != nil {
-		met := meets(q, l, against)
+		met := e.meets(q, l, against)
 		n.Verdict = verdictOf(uncertain.Chance(met))
 		for k, ok := range met {
 			pass[k] = pass[k] && ok

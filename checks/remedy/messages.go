@@ -37,13 +37,6 @@ const (
 	MsgSteeperSling  = "cost.steeper_sling"  // longer legs, more height under the hook
 )
 
-// Messages lists every key, so that a test can demand a sentence for each.
-var Messages = []string{MsgPinionOil, MsgPinionDown, MsgCaster, MsgJointUnplaced, MsgSumpUp, MsgSumpDown, MsgMountLever,
-	MsgJointAtMount, MsgRoomGearbox, MsgGearboxTurn, MsgMatchMarks, MsgTeeth, MsgWeldPhase, MsgSlower, MsgShaftMade, MsgOutAtRide,
-	MsgLongerSpline, MsgTube, MsgTubeRoom, MsgBearing, MsgFlywheel, MsgFlywheelThin, MsgAdapterPlate, MsgOtherDisc, MsgSpigotMoved,
-	MsgAdapterFlange, MsgAdapterShort, MsgObstacle, MsgRetorque, MsgPlaceMoved, MsgStiffer,
-	MsgSteeperSling}
-
 // Keys of why a reading is worth taking.
 const (
 	MsgNextRead    = "next.read"    // (point, state) it was not read
@@ -53,6 +46,3 @@ const (
 	MsgNextRepeat  = "next.repeat"  // (point, state) four times more, laid on anew each time
 	MsgNextBetter  = "next.better"  // (point, state) with a tool twice as good whose zero is known
 )
-
-// Reasons lists every key of these.
-var Reasons = []string{MsgNextRead, MsgNextState, MsgNextMeasure, MsgNextTurned, MsgNextRepeat, MsgNextBetter}
