@@ -8,8 +8,8 @@ import (
 
 func TestEveryCheckSaysHowItReckons(t *testing.T) {
 	for _, c := range checks.Table {
-		if !English.Has("formula." + c.Key) {
-			t.Errorf("%s: no sentence says how it reckons", c.Key)
+		if key := "formula." + c.Key; !English.Has(key) {
+			t.Errorf("no sentence %s says how it reckons; %s", key, beside(t, "en", key))
 		}
 	}
 }

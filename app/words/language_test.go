@@ -22,6 +22,9 @@ func TestNoKeyStandsInTwoTables(t *testing.T) {
 func TestLanguagesHaveTheSameKeysAndGaps(t *testing.T) {
 	for _, l := range Languages[1:] {
 		for _, d := range differences(Languages[0], l) {
+			if tag, key, lacks := strings.Cut(d, " lacks "); lacks {
+				d += "; " + beside(t, tag, key)
+			}
 			t.Error(d)
 		}
 	}
@@ -80,9 +83,9 @@ func pointTexts() table {
 
 func TestEveryMessageOfTheChecksHasASentence(t *testing.T) {
 	for _, l := range Languages {
-		for _, key := range checks.Messages {
+		for _, key := range messageKeys(t) {
 			if !l.Has(key) {
-				t.Errorf("%s: no sentence for %s", l.Tag, key)
+				t.Errorf("%s: no sentence for %s; %s", l.Tag, key, beside(t, l.Tag, key))
 			}
 		}
 	}
@@ -91,8 +94,8 @@ func TestEveryMessageOfTheChecksHasASentence(t *testing.T) {
 func TestEveryCheckHasAName(t *testing.T) {
 	for _, l := range Languages {
 		for _, c := range checks.Table {
-			if !l.Has("check." + c.Key) {
-				t.Errorf("%s: no name for the check %s", l.Tag, c.Key)
+			if key := "check." + c.Key; !l.Has(key) {
+				t.Errorf("%s: no name for the check, %s; %s", l.Tag, key, beside(t, l.Tag, key))
 			}
 		}
 	}
@@ -104,7 +107,7 @@ func TestEveryPointHasItsWords(t *testing.T) {
 			part, dimension, _ := strings.Cut(p.Key, ".")
 			for _, key := range []string{"part." + part, "dimension." + dimension, "group." + string(p.Group)} {
 				if !l.Has(key) && !l.Has("point."+p.Key) {
-					t.Errorf("%s: no word for %s (point %s)", l.Tag, key, p.Key)
+					t.Errorf("%s: no word for %s (point %s); %s", l.Tag, key, p.Key, beside(t, l.Tag, key))
 				}
 			}
 			if l.Question(p) == "" || l.Place(p) == "" && p.Basis != measure.Stated {
