@@ -4,11 +4,9 @@ import (
 	"errors"
 	"fmt"
 	"os"
-	"path/filepath"
 	"slices"
 
 	"yokebook/measure/store"
-	"yokebook/sync/place"
 )
 
 // Add puts a place on the list, or finds it there. Nothing is asked of the place itself.
@@ -47,22 +45,6 @@ func (p *Places) change(name string, add bool, with func(*Place)) (Place, error)
 	}
 	with(&all[i])
 	return all[i], save(p.listPath(), placesFile{placesFormat, all})
-}
-
-// nameOf brings an address into the form in which places are listed.
-func nameOf(address string) (string, error) {
-	if IsServer(address) {
-		u, err := place.Address(address)
-		if err != nil {
-			return "", err
-		}
-		return u.String(), nil
-	}
-	path, err := filepath.Abs(address)
-	if err != nil {
-		return "", fmt.Errorf("%s: %w", address, err)
-	}
-	return path, nil
 }
 
 // Forget takes a place off the list, with what is remembered of it and what lets us in. What lies

@@ -18,7 +18,6 @@ import (
 	"yokebook/app/logbook"
 	"yokebook/measure/store"
 	buildsync "yokebook/sync"
-	"yokebook/sync/place"
 )
 
 // ErrBusy: another pass is at work on this device.
@@ -76,11 +75,6 @@ type Options struct {
 	Through  func(work func())    // see logbook.Shelf.Builds
 }
 
-// IsServer reports an address that is no folder.
-func IsServer(address string) bool {
-	return strings.HasPrefix(address, "https://") || strings.HasPrefix(address, "http://")
-}
-
 // Sync does one pass over a place and notes how it went. The report is good as far as it goes when
 // Sync errs. It errs with ErrBusy when another pass is at work, with store.ErrWrite when this device's
 // disk does not take what is to be remembered; otherwise the place failed.
@@ -90,11 +84,11 @@ func (p *Places) Sync(ctx context.Context, shelf *logbook.Shelf, address string,
 		return buildsync.Report{}, err
 	}
 	defer unlock()
-	at, closePlace, err := p.open(address)
+	at, err := p.open(address)
 	if err != nil {
 		return buildsync.Report{}, err
 	}
-	defer closePlace()
+	defer at.Close()
 	memory := p.recall(at.Name())
 	pass := buildsync.Pass{Place: at, Builds: shelf.Builds(o.Through), Device: shelf.Device(), Now: p.now, Wait: p.Wait,
 		All: o.All, Progress: o.Progress}
@@ -137,35 +131,6 @@ func (p *Places) lockOthers() (free func(), err error) {
 		return nil, ErrBusy
 	}
 	return func() { _ = l.Unlock() }, nil
-}
-
-// open opens a place by its address.
-func (p *Places) open(address string) (place.Place, func(), error) {
-	if !IsServer(address) {
-		path, err := filepath.Abs(address)
-		if err != nil {
-			return nil, nil, fmt.Errorf("%s: %w", address, err)
-		}
-		f, err := place.OpenFolder(path)
-		if err != nil {
-			return nil, nil, err
-		}
-		return f, func() { _ = f.Close() }, nil
-	}
-	u, err := place.Address(address)
-	if err != nil {
-		return nil, nil, err
-	}
-	access, err := p.access(u.String())
-	if err != nil {
-		return nil, nil, err
-	}
-	access.Wait = p.Wait
-	w, err := place.OpenWebDAV(u.String(), access)
-	if err != nil {
-		return nil, nil, err
-	}
-	return w, func() { _ = w.Close() }, nil
 }
 
 // recall loads what is remembered of a place. Whatever is wrong with it only costs reading.

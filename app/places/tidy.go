@@ -81,11 +81,11 @@ func (p *Places) Try(ctx context.Context, address string, access place.Access) e
 
 // TryFolder errs with one line when a path is no folder that can be listed.
 func (p *Places) TryFolder(ctx context.Context, path string) error {
-	at, closePlace, err := p.open(path)
+	at, err := p.open(path)
 	if err != nil {
 		return err
 	}
-	defer closePlace()
+	defer at.Close()
 	_, err = at.List(ctx)
 	return err
 }
@@ -97,11 +97,11 @@ func (p *Places) at(address string, work func(place.Place) error) error {
 		return err
 	}
 	defer unlock()
-	at, closePlace, err := p.open(address)
+	at, err := p.open(address)
 	if err != nil {
 		return err
 	}
-	defer closePlace()
+	defer at.Close()
 	return work(at)
 }
 
