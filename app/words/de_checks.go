@@ -145,7 +145,7 @@ Zeile nennt. Werte sind ± ihre 95-%-Schranke.`,
 	checks.MsgSlipLonger:   "die Welle um {0 mm} länger machen oder mehr Verzahnung in Eingriff bringen; dann noch einmal nach dem Hub an der kürzesten Stelle sehen",
 	checks.MsgSlipShorter:  "die Welle um {0 mm} kürzer machen, sonst stößt sie an und drückt auf die Lager von Getriebe und Ritzel; dann noch einmal nach dem Eingriff sehen",
 	checks.MsgSlipStroke:   "mit keiner Länge reicht dieses Schiebestück: mit dem, was an beiden Enden bleiben muss, braucht es {0 mm} nutzbaren Hub",
-	checks.MsgSlipSeal:     "ein längerer Schaft oder eine längere Welle, um {0 mm}",
+	checks.MsgSlipSeal:     "ein längerer Schaft oder eine längere Welle, um {0 mm}; dann noch einmal nach dem Hub an der kürzesten Stelle sehen",
 	checks.MsgPathDisputed: "Messungen und die Maße von Federn oder Lenkern passen nicht zusammen: Höhen und beides ansehen",
 
 	checks.MsgSlipFalls: "GEFAHR: das Schiebestück kann auseinandergehen, die Welle fallen oder schlagen. Nicht fahren und die Räder mit dieser Welle " +

@@ -49,18 +49,19 @@ var deClutch = table{
 	checks.MsgBossInFingers: "die Nabe steht zwischen den Federzungen: sie muss ringsum frei durch den Kreis der Zungenspitzen passen, Zungen gedrückt; beides " +
 		"messen, sonst eine Scheibe mit kürzerer Nabe",
 	checks.MsgNoseShort: "der Zapfen reicht nicht: ein Pilotlager {0 mm} näher zum Getriebe, oder ein längeres",
-	checks.MsgNoseLong: "die Eingangswelle steht {0 mm} zu weit hinein: sie würde an der Kurbelwelle aufsitzen; die Spitze kürzen, wo der Hersteller es " +
-		"erlaubt, oder das Getriebe zurücksetzen",
-	checks.MsgOtherSpigot:    "ein Pilotlager mit passender Bohrung; beide mit der Bügelmessschraube messen",
-	checks.MsgSmallerDisc:    "der Belag ragt über {0 point} hinaus: eine kleinere Scheibe, oder die zugehörigen Teile",
-	checks.MsgStrongerClutch: "mehr Anpresskraft, ein Belag mit mehr Reibung oder eine größere Scheibe",
-	checks.MsgMoreClamp: "mehr Anziehmoment, wenn das Gewinde es verträgt, ein größeres Gewinde oder weniger Schub: gefettete oder beschichtete " +
+	checks.MsgNoseLong: "die Eingangswelle steht {0 mm} zu weit hinein: sie würde an der Kurbelwelle aufsitzen; die Spitze kühl kürzen (schleifen) lassen, wo der " +
+		"Hersteller es erlaubt, oder das Getriebe zurücksetzen",
+	checks.MsgOtherSpigot: "ein Pilotlager mit passender Bohrung; beide mit der Bügelmessschraube messen",
+	checks.MsgSmallerDisc: "der Belag ragt über {0 point} hinaus: eine kleinere Scheibe, oder die zugehörigen Teile",
+	checks.MsgStrongerClutch: "mehr Anpresskraft (Ausrücklager, Nehmerzylinder und Axiallager der Kurbelwelle müssen sie ertragen), ein Belag mit mehr " +
+		"Reibung oder eine größere Scheibe",
+	checks.MsgMoreClamp: "mehr Anziehmoment, solange das Gewinde unter seiner Prüfkraft bleibt, ein größeres Gewinde oder weniger Schub: gefettete oder beschichtete " +
 		"Verzahnung, oder ein größeres Schiebestück",
 	checks.MsgLessTorque:     "das Gewinde würde über seine Prüfkraft gedehnt: weniger Moment, höhere Klasse oder größeres Gewinde; so Angezogenes wird ersetzt",
 	checks.MsgLongerReach:    "{0 mm} mehr Gewinde müssen tragen: eine längere Mutter, Schraube oder ein längerer Bolzen",
 	checks.MsgNotRecoverable: "ein Bolzen, an eine gehärtete Welle geschweißt: durch Rechnen nicht zu retten; die Welle ersetzen",
 	checks.MsgLowEndFails: "das Moment allein beweist es nicht: am unteren Ende klemmt es mit {0 N}, verlangt sind {1 N}; die Dehnung der Schraube " +
-		"messen oder mehr klemmen",
+		"messen, wo beide Enden zugänglich sind, oder mehr klemmen",
 
 	checks.MsgTryByHand:       "Zähnezahlen gleich, Durchmesser passen; von Hand probieren, Spiel nicht gemessen",
 	checks.MsgOddCount:        "ungerade Zahl: gerade Schenkel fassen keine zwei Köpfe; {0 point} zeigt zu wenig, also bis zum größten Wert wiegen oder einen Ring nehmen",
@@ -84,7 +85,7 @@ var deClutch = table{
 	checks.MsgNewFacing:       "ein neuer Belag hält bei gleichmäßigem Druck {0 N·m}; beurteilt wird der eingelaufene",
 	checks.MsgFrictionUnread:  "Reibung nicht angegeben: von {0} bis {1} genommen",
 	checks.MsgNutFactor:       "Anziehfaktor {0}: was ein Moment klemmt, ist auf ± {1 percent} bekannt",
-	checks.MsgRetainerCare: "nicht an Schrauben, Bolzen oder Wellenenden schweißen, auch nicht in ihrer Nähe ohne Schutz der Lager; neue Mutter, ihre " +
-		"Sicherung, Gewinde und Flächen sauber und trocken; örtliche Vorschriften und befugte Schweißer gehen vor",
+	checks.MsgRetainerCare: "nicht an Schrauben, Bolzen oder Wellenenden schweißen, auch nicht in ihrer Nähe: Hitze und Strom durch Lager schaden, ohne " +
+		"dass man es sieht; neue Mutter und ihre Sicherung; Flächen sauber und trocken, Gewinde sauber, und trocken oder geölt, wie es zum Anziehfaktor gehört; örtliche Vorschriften und befugte Schweißer gehen vor",
 	checks.MsgGradeUnknown: "Klasse {0} ist keine von 8.8, 10.9 und 12.9: ihre Festigkeit ist hier nicht bekannt; eine gekennzeichnete nehmen",
 }

@@ -18,7 +18,8 @@ var deFormulas = table{
 	"formula.joint.inertia_drive": "Die größte Drehbeschleunigung dieser Welle bei ihrer höchsten Drehzahl, durch alle Gelenke zwischen Getriebe und ihr.",
 	"formula.joint.inertia_coast": "Die größte Drehbeschleunigung dieser Welle bei ihrer höchsten Drehzahl, durch alle Gelenke zwischen Achse und ihr.",
 	"formula.joint.torque": "Das Moment an der Welle im niedrigsten Gang (Motormoment mal Übersetzungen und Verluste); auf der Straße nicht mehr, als die " +
-		"beladenen Räder durchdrehen lässt. Gegen das zulässige Moment des Gelenks.",
+		"beladenen Räder durchdrehen lässt. Gegen das zulässige Moment des Gelenks. Stöße (hart einfallende Kupplung, ein durchdrehendes Rad, das wieder " +
+		"greift) stecken nicht darin.",
 	"formula.joint.couple": "Moment der Welle mal Tangens oder Sinus des Beugewinkels: was Welle und Lager zweimal je Umdrehung biegt.",
 	"formula.joint.life": "Stunden, die neun von zehn Gelenken überdauern: 1.500.000 durch Winkel und Drehzahl, mal Verhältnis von zulässigem zu mittlerem " +
 		"Moment hoch 3 oder 10/3. Es zählt der größte Winkel, mit dem es läuft, auch beladen und unter Moment; unter 3° zählt er als 3°.",
@@ -36,7 +37,7 @@ var deFormulas = table{
 		"eine wirkliche Welle liegt tiefer.",
 	"formula.shaft.half_critical": "Die Hälfte der ersten Biegedrehzahl, wo die zwei Stöße der Gelenke je Umdrehung sie treffen, gegen die gefahrenen Drehzahlen.",
 	"formula.shaft.stress": "Schubspannung außen am Rohr: Moment durch polares Widerstandsmoment. Gegen einen Anteil der Streckgrenze. Für ein heiles Rohr: " +
-		"Nähte, Dellen und Rost stecken nicht darin.",
+		"Stöße, Nähte, Dellen und Rost stecken nicht darin.",
 	"formula.shaft.twist":   "Wie weit sich das Rohr bei vollem Moment verdreht: Moment mal Länge durch Schubmodul und polares Flächenmoment.",
 	"formula.shaft.balance": "Wuchtgüte mal Masse durch Winkelgeschwindigkeit, je Ende die Hälfte.",
 	"formula.shaft.clearance": "Raum von der Linie der Gelenkmitten bis zum Hindernis, weniger halbes Rohr, weniger was die Welle dort irgendwo im Federweg näher " +

@@ -73,7 +73,8 @@ var deShaft = table{
 	checks.MsgStrongerTube: "ein größeres oder dickeres Rohr, festerer Stahl, oder weniger Moment im niedrigsten Gang; geschweißt wird beim Wellenbauer, " +
 		"danach gewuchtet",
 	checks.MsgStrongerJoint: "größere Gelenke, oder weniger Moment im niedrigsten Gang; bis dahin darin kein Vollgas",
-	checks.MsgLongerLife:    "ein kleinerer Winkel, ein größeres Gelenk, oder ein früherer Termin, nach den Nadeln zu sehen",
+	checks.MsgLongerLife: "ein kleinerer Winkel, ein größeres Gelenk, oder ein früherer Termin zum Nachsehen: rostroter Staub an den Dichtungen, " +
+		"Spiel oder Rauheit, von Hand zu fühlen",
 	checks.MsgMoreRoom: "versetzen, was im Weg ist, oder die Welle, oder ein dünneres Rohr, wenn die Drehzahl es erlaubt; Brems- und " +
 		"Kraftstoffleitungen nie nur wegbiegen: sie bleiben befestigt und frei, ausgefedert, eingefedert und bei rollendem Motor",
 	checks.MsgAdapterFlange: "einen beidseitig zentrierten Adapterflansch fertigen lassen; nie passend bohren, nie die Schrauben zentrieren lassen",

@@ -52,18 +52,19 @@ var enClutch = table{
 	checks.MsgBossInFingers: "the hub stands among the fingers: it must pass through the circle of their tips with room all round, fingers pressed down; measure " +
 		"both, else a disc with a shorter boss",
 	checks.MsgNoseShort: "the nose falls short: a spigot bearing {0 mm} nearer to the gearbox, or a longer one",
-	checks.MsgNoseLong: "the input shaft stands {0 mm} too far in: it would bear on the crank; shorten the tip where its maker allows, " +
-		"or set the gearbox back",
-	checks.MsgOtherSpigot:    "a spigot bearing with a bore for this nose; measure both with a micrometer",
-	checks.MsgSmallerDisc:    "the facing runs beyond {0 point}: a smaller disc, or the parts that belong to it",
-	checks.MsgStrongerClutch: "more clamp force, a facing with more friction, or a larger disc",
-	checks.MsgMoreClamp: "more torque on the thread if it stands it, a larger thread, or less thrust: greased or coated splines, " +
+	checks.MsgNoseLong: "the input shaft stands {0 mm} too far in: it would bear on the crank; have the tip ground shorter, cool, where its " +
+		"maker allows that, or set the gearbox back",
+	checks.MsgOtherSpigot: "a spigot bearing with a bore for this nose; measure both with a micrometer",
+	checks.MsgSmallerDisc: "the facing runs beyond {0 point}: a smaller disc, or the parts that belong to it",
+	checks.MsgStrongerClutch: "more clamp force (release bearing, slave and the crank's thrust bearing must bear it), a facing with more friction, or a " +
+		"larger disc",
+	checks.MsgMoreClamp: "more torque as long as the thread stays below its proof load, a larger thread, or less thrust: greased or coated splines, " +
 		"or a larger slip",
 	checks.MsgLessTorque:     "the thread would be stretched beyond its proof load: less torque, a higher grade or a larger thread; what was tightened like that is replaced",
 	checks.MsgLongerReach:    "{0 mm} more thread must be held: a longer nut, stud or bolt",
 	checks.MsgNotRecoverable: "a stud welded to a hardened shaft: not recoverable by calculation; replace the shaft",
-	checks.MsgLowEndFails: "torque alone does not prove it: at the low end it clamps {0 N} and {1 N} is asked for; measure the bolt's stretch, " +
-		"or raise the clamp",
+	checks.MsgLowEndFails: "torque alone does not prove it: at the low end it clamps {0 N} and {1 N} is asked for; measure the bolt's stretch " +
+		"where both its ends can be reached, or raise the clamp",
 
 	checks.MsgTryByHand:       "counts equal, diameters agree; try by hand, lash not measured",
 	checks.MsgOddCount:        "odd count: flat jaws don't span two tips; {0 point} reads low, so rock it to the largest reading or use a ring",
@@ -87,7 +88,7 @@ var enClutch = table{
 	checks.MsgNewFacing:       "a new facing, by even pressure, holds {0 N·m}; judged by the bedded-in one",
 	checks.MsgFrictionUnread:  "friction not stated: taken from {0} to {1}",
 	checks.MsgNutFactor:       "nut factor {0}: what a torque clamps is known to ± {1 percent}",
-	checks.MsgRetainerCare: "don't weld to bolts, studs or shaft ends, or near them without protecting bearings; new nut, its lock, and " +
-		"thread and faces clean and dry; local rules and licensed welders go first",
+	checks.MsgRetainerCare: "don't weld to bolts, studs or shaft ends, nor near them: heat, and current through bearings, do harm nobody sees; new " +
+		"nut and its lock; faces clean and dry, thread clean, and dry or oiled as the nut factor has it; local rules and licensed welders go first",
 	checks.MsgGradeUnknown: "grade {0} is none of 8.8, 10.9 and 12.9: its strength is not known here; fit a marked one",
 }

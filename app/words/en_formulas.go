@@ -18,7 +18,7 @@ var enFormulas = table{
 	"formula.joint.inertia_drive": "The greatest angular acceleration of this shaft at its highest speed, by all joints between the gearbox and it.",
 	"formula.joint.inertia_coast": "The greatest angular acceleration of this shaft at its highest speed, by all joints between the axle and it.",
 	"formula.joint.torque": "The torque on the shaft in the lowest gear (engine torque times ratios and losses); in road use no more than makes the laden " +
-		"wheels slip. Against what the joint is rated for.",
+		"wheels slip. Against what the joint is rated for. Shocks (clutch let in hard, a spinning wheel that grips again) are not in it.",
 	"formula.joint.couple": "Torque on the shaft times the tangent or the sine of the joint's angle: what bends shaft and bearings twice a turn.",
 	"formula.joint.life": "Hours that nine of ten joints outlast: 1,500,000 over angle and speed, times the ratio of rated to mean torque, raised " +
 		"to 3 or 10/3. The angle is the largest that it runs at, laden and under torque too; below 3° it counts as 3°.",
@@ -36,7 +36,7 @@ var enFormulas = table{
 		"lower.",
 	"formula.shaft.half_critical": "Half of the first bending speed, where the joints' two pushes a turn meet it, against the speeds in use.",
 	"formula.shaft.stress": "Shear stress at the outside of the tube: torque over its polar section modulus. Against a share of what the steel yields at. " +
-		"For a sound tube: welds, dents and rust are not in it.",
+		"For a sound tube: shocks, welds, dents and rust are not in it.",
 	"formula.shaft.twist":   "How far the tube winds up at full torque: torque times length over shear modulus and polar moment of area.",
 	"formula.shaft.balance": "Grade of balance times mass over angular speed, half of it at each end.",
 	"formula.shaft.clearance": "Room from the line between the joint centres to the obstacle, less half the tube, less what the shaft comes nearer at " +

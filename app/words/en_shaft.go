@@ -73,7 +73,8 @@ var enShaft = table{
 	checks.MsgStrongerTube: "a wider or thicker tube, a stronger steel, or less torque in the lowest gear; welding is a shaft builder's work, balanced " +
 		"afterwards",
 	checks.MsgStrongerJoint: "larger joints, or less torque in the lowest gear; until then no full throttle in it",
-	checks.MsgLongerLife:    "a smaller angle, a larger joint, or a date in the book to look at its needles earlier",
+	checks.MsgLongerLife: "a smaller angle, a larger joint, or a date in the book to look at it earlier: rust-red dust at the seals, play or grating " +
+		"felt by hand",
 	checks.MsgMoreRoom: "move what is in the way, or the shaft, or take a tube of less diameter if the speed allows; brake and fuel lines are never " +
 		"just bent aside: they must stay fixed and clear at droop, bump and engine roll",
 	checks.MsgAdapterFlange: "have an adapter flange made that is piloted on both sides; never drill to suit, never let bolts do the centring",

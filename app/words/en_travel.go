@@ -40,7 +40,7 @@ the way that the first line names. Values are ± their 95 % bound.`,
 	checks.MsgSlipLonger:   "make the shaft longer by {0 mm}, or engage more spline; then look again at the stroke left at the shortest position",
 	checks.MsgSlipShorter:  "make the shaft shorter by {0 mm}, or it bottoms and pushes on gearbox and pinion bearings; then look again at the spline engaged",
 	checks.MsgSlipStroke:   "no length of the shaft makes this spline do: with what must be left at both ends it takes {0 mm} of usable spline",
-	checks.MsgSlipSeal:     "a longer barrel, or a longer shaft, by {0 mm}",
+	checks.MsgSlipSeal:     "a longer barrel, or a longer shaft, by {0 mm}; then look again at the stroke left at the shortest position",
 	checks.MsgPathDisputed: "readings and the sizes of springs or links don't agree: look at the heights and at both",
 
 	checks.MsgSlipFalls: "DANGER: the slip can come apart and the shaft fall or flail. Don't drive, and don't let the wheels hang " +
