@@ -23,7 +23,7 @@ var statedPoints = []Point{
 		Place:    "On the side wall of the tyres that the vehicle will run on."},
 	{Key: "tyre.radius", Group: GroupStated, Quantity: Length, Low: 180, High: 800, Wanted: onBench, Optional: true,
 		Question: "How far does the vehicle roll in one turn of the wheel, divided by 6.283?",
-		Place:    "Mark tyre and floor, roll one turn in a straight line on level ground, measure the way, divide by 2π."},
+		Place:    "Mark tyre and floor, roll one turn in a straight line on level ground, measure the distance, divide by 2π."},
 	{Key: "road.speed_max", Group: GroupStated, Quantity: RoadSpeed, Low: 15, High: 350, Wanted: onBench, Optional: true, Basis: Stated,
 		Question: "What is the highest road speed that will be driven?",
 		Place:    "From the owner, or where a governor holds it."},

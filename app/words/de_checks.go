@@ -110,7 +110,7 @@ var deAdvice = table{
 // deTravel: the axle's travel and the sliding spline.
 var deTravel = table{
 	"check.travel.agreement": "Weg der Achse, gemessen und gerechnet",
-	"check.slip.travel":      "Weg des Schiebestücks über den Federweg",
+	"check.slip.travel":      "Schiebeweg über den Federweg",
 	"check.slip.engaged":     "Eingriff der Verzahnung in der längsten Stellung",
 	"check.slip.closing":     "Resthub in der kürzesten Stellung",
 	"check.slip.seal":        "Gleitgabel im Dichtring in der längsten Stellung",

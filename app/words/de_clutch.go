@@ -9,7 +9,7 @@ var deClutch = table{
 	"check.spline.slip":     "Verzahnung des Schiebestücks",
 	"check.spline.capacity": "Festigkeit der Verzahnung",
 	"check.spline.identity": "Normen, zu denen die Verzahnung gehören kann",
-	"check.clutch.release":  "Weg des Ausrücklagers",
+	"check.clutch.release":  "Spiel und Weg des Ausrücklagers",
 	"check.clutch.hub":      "Scheibennabe auf ihrer Verzahnung",
 	"subject.fingers":       "zu den Federzungen",
 	"subject.guide":         "zur Führungshülse des Ausrücklagers",

@@ -32,10 +32,10 @@ var deFormulas = table{
 		"steht.",
 	"formula.slip.length": "Die Länge, bei der beide Enden des Federwegs ihren Hub behalten: in der Mitte dessen, was Einschieben und Ausziehen lassen.",
 
-	"formula.shaft.critical_speed": "Erste Biegedrehzahl eines Rohrs auf zwei Gelenken: wächst mit dem Durchmesser, fällt mit dem Quadrat der Länge und mit dem, " +
+	"formula.shaft.critical_speed": "Biegekritische Drehzahl (die erste) eines Rohrs auf zwei Gelenken: wächst mit dem Durchmesser, fällt mit dem Quadrat der Länge und mit dem, " +
 		"was an den Enden wiegt. Gegen die höchste Wellendrehzahl, mit Abstand. Für ein gerades, gewuchtetes Rohr auf steifen Lagern; " +
 		"eine wirkliche Welle liegt tiefer.",
-	"formula.shaft.half_critical": "Die Hälfte der ersten Biegedrehzahl, wo die zwei Stöße der Gelenke je Umdrehung sie treffen, gegen die gefahrenen Drehzahlen.",
+	"formula.shaft.half_critical": "Die Hälfte der biegekritischen Drehzahl, wo die zwei Stöße der Gelenke je Umdrehung sie treffen, gegen die gefahrenen Drehzahlen.",
 	"formula.shaft.stress": "Schubspannung außen am Rohr: Moment durch polares Widerstandsmoment. Gegen einen Anteil der Streckgrenze. Für ein heiles Rohr: " +
 		"Stöße, Nähte, Dellen und Rost stecken nicht darin.",
 	"formula.shaft.twist":   "Wie weit sich das Rohr bei vollem Moment verdreht: Moment mal Länge durch Schubmodul und polares Flächenmoment.",

@@ -4,8 +4,8 @@ import "yokebook/checks"
 
 // deShaft: the shaft's tube, torque and room, its ends, masses, lifting and a person's answers.
 var deShaft = table{
-	"check.shaft.critical_speed": "erste Biegedrehzahl der Welle",
-	"check.shaft.half_critical":  "halbe erste Biegedrehzahl",
+	"check.shaft.critical_speed": "biegekritische Drehzahl der Welle",
+	"check.shaft.half_critical":  "halbe biegekritische Drehzahl",
 	"check.shaft.stress":         "Schubspannung im Rohr",
 	"check.shaft.twist":          "Verdrehung des Rohrs bei vollem Moment",
 	"check.shaft.balance":        "zulässige Restunwucht je Ende",
@@ -103,7 +103,7 @@ var deShaft = table{
 	checks.MsgSteelTaken: "Rohr als Stahl genommen: sein Werkstoff wurde nicht angegeben",
 	"help.tubes":         "Rohrgrößen auflisten, aus denen eine Welle gebaut werden könnte",
 	"help.tubes.long": `Beurteilt die Größen, in denen Wellenrohr verkauft wird (EN 10305 und Zollgrößen), für jede Welle eines Umbaus, mit
-denselben Messungen und Grenzen wie check: erste Biegedrehzahl, Schub bei vollem Moment, Raum daneben über den Federweg.
+denselben Messungen und Grenzen wie check: biegekritische Drehzahl, Schub bei vollem Moment, Raum daneben über den Federweg.
 Die klaren kommen zuerst, die kleinste voran; die außerhalb bleiben weg, außer --all verlangt sie.`,
 	"help.flag.tubes_all":        "auch die Größen auflisten, die außerhalb sind",
 	"cli.tubes.shaft":            "Rohre für: {0}",
@@ -113,7 +113,7 @@ Die klaren kommen zuerst, die kleinste voran; die außerhalb bleiben weg, außer
 	"cli.column.tubes.wall":      "WAND",
 	"cli.column.tubes.series":    "REIHE",
 	"cli.column.tubes.mass":      "KG JE M",
-	"cli.column.tubes.critical":  "BIEGEDREHZAHL",
+	"cli.column.tubes.critical":  "KRIT. DREHZAHL",
 	"cli.column.tubes.stress":    "SCHUB",
 	"cli.column.tubes.twist":     "VERDREHUNG",
 	"cli.column.tubes.clearance": "RAUM",

@@ -10,7 +10,7 @@ var enClutch = table{
 	"check.spline.slip":     "splines of the slip",
 	"check.spline.capacity": "strength of the splines",
 	"check.spline.identity": "standards that the spline may be of",
-	"check.clutch.release":  "way of the release bearing",
+	"check.clutch.release":  "gap and travel of the release bearing",
 	"check.clutch.hub":      "disc hub on its splines",
 	"check.clutch.boss":     "room behind the disc hub",
 	"check.clutch.spigot":   "input shaft in its spigot bearing",

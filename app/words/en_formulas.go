@@ -31,10 +31,10 @@ var enFormulas = table{
 		"still stands inside the lip.",
 	"formula.slip.length": "The length at which both ends of the travel keep their stroke: in the middle of what closing and drawing out leave.",
 
-	"formula.shaft.critical_speed": "First bending speed of a tube on two joints: grows with its diameter, falls with the square of its length, and with what its " +
+	"formula.shaft.critical_speed": "Critical bending speed (the first) of a tube on two joints: grows with its diameter, falls with the square of its length, and with what its " +
 		"ends weigh. Against the highest shaft speed, with a margin. For a straight, balanced tube on stiff bearings; a real shaft lies " +
 		"lower.",
-	"formula.shaft.half_critical": "Half of the first bending speed, where the joints' two pushes a turn meet it, against the speeds in use.",
+	"formula.shaft.half_critical": "Half of the critical bending speed, where the joints' two pushes a turn meet it, against the speeds in use.",
 	"formula.shaft.stress": "Shear stress at the outside of the tube: torque over its polar section modulus. Against a share of what the steel yields at. " +
 		"For a sound tube: shocks, welds, dents and rust are not in it.",
 	"formula.shaft.twist":   "How far the tube winds up at full torque: torque times length over shear modulus and polar moment of area.",
@@ -47,7 +47,7 @@ var enFormulas = table{
 	"formula.clutch.runout":   "What the dial shows over a whole turn; of a bore that is twice its offset.",
 	"formula.clutch.release": "From the bearing fully back to the finger tips: (adapter + bellhousing depth − bearing height) − (flywheel face + " +
 		"fingers' height), with what wear takes, and what is left of the stroke against the fingers' travel.",
-	"formula.clutch.hub": "The length of hub that lies on the gearbox shaft's splines, both placed from the engine block's face, and the gap to the flywheel's screws.",
+	"formula.clutch.hub": "The length of hub that lies on the gearbox shaft's splines, both placed from the engine block's face, and the gap to the flywheel's bolts.",
 	"formula.clutch.boss": "From the hub's gearbox end, disc new, lengthwise: to the finger tips pressed as far as they may go, and to the end of the sleeve that the " +
 		"release bearing slides on. How wide the hub is, is not in it.",
 	"formula.clutch.spigot": "The length of the input shaft's nose that lies in the spigot bearing, both placed from the engine block's face, and the gap to the bottom of its bore.",

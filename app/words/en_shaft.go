@@ -4,8 +4,8 @@ import "yokebook/checks"
 
 // enShaft: the shaft's tube, torque and room, its ends, masses, lifting and a person's answers.
 var enShaft = table{
-	"check.shaft.critical_speed": "first bending speed of the shaft",
-	"check.shaft.half_critical":  "half the first bending speed",
+	"check.shaft.critical_speed": "critical bending speed of the shaft",
+	"check.shaft.half_critical":  "half the critical bending speed",
 	"check.shaft.stress":         "shear stress in the tube",
 	"check.shaft.twist":          "twist of the tube at full torque",
 	"check.shaft.balance":        "unbalance that may be left at each end",
@@ -102,7 +102,7 @@ var enShaft = table{
 	checks.MsgSteelTaken: "tube taken as steel: its material was not stated",
 	"help.tubes":         "list the sizes of tube that a shaft could be made from",
 	"help.tubes.long": `Judges the sizes that shaft tube is sold in (EN 10305 and inch gauge sizes) for each shaft of a build, by the
-same readings and limits as check: first bending speed, shear at full torque, room beside it over the travel. The ones that
+same readings and limits as check: critical bending speed, shear at full torque, room beside it over the travel. The ones that
 are clear come first, the smallest of them first; those that are out are left away unless --all asks for them.`,
 	"help.flag.tubes_all":        "list the sizes that are out as well",
 	"cli.tubes.shaft":            "tubes for the {0}",
@@ -112,7 +112,7 @@ are clear come first, the smallest of them first; those that are out are left aw
 	"cli.column.tubes.wall":      "WALL",
 	"cli.column.tubes.series":    "SERIES",
 	"cli.column.tubes.mass":      "KG PER M",
-	"cli.column.tubes.critical":  "BENDING SPEED",
+	"cli.column.tubes.critical":  "CRITICAL SPEED",
 	"cli.column.tubes.stress":    "SHEAR",
 	"cli.column.tubes.twist":     "TWIST",
 	"cli.column.tubes.clearance": "ROOM",

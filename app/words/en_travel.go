@@ -5,7 +5,7 @@ import "yokebook/checks"
 // enTravel: the axle's travel and the sliding spline.
 var enTravel = table{
 	"check.travel.agreement": "axle's path as read and as computed",
-	"check.slip.travel":      "way of the sliding spline over the travel",
+	"check.slip.travel":      "stroke of the sliding spline over the travel",
 	"check.slip.engaged":     "spline engaged at the longest position",
 	"check.slip.closing":     "stroke left at the shortest position",
 	"check.slip.seal":        "slip yoke left in its seal at the longest position",

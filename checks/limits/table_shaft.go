@@ -6,14 +6,14 @@ const practice = "common practice, no source"
 var shaftRows = []Row{
 	{Key: "shaft.critical_speed", Value: 0.70, Sense: Max,
 		Source:  "a joint supplier's selection pages, graph F: safe speed of cars and trucks",
-		Meaning: "highest shaft speed as a share of the tube's first bending speed; a real shaft bends earlier than the sum says",
+		Meaning: "highest shaft speed as a share of the tube's critical bending speed; a real shaft bends earlier than the sum says",
 		Others: []Other{
 			{Value: 0.65, Source: "the same pages, industrial shafts"},
 			{Value: 0.75, Source: "a propshaft maker's speed limit page (it prints 7.5)"},
 		}},
 	{Key: "shaft.half_critical", Value: 0.08, Sense: Min,
 		Source:  "a propshaft maker's speed limit page: keep out of ±8 % around half the critical speed",
-		Meaning: "distance of the speeds that a shaft runs at from half its first bending speed, as a share of that"},
+		Meaning: "distance of the speeds that a shaft runs at from half its critical bending speed, as a share of that"},
 	{Key: "shaft.stress", Value: 0.30, Sense: Max,
 		Source:  "ASME code for transmission shafting, as cited in machine design texts: shear at most 0.30 of yield (and 0.18 of ultimate)",
 		Meaning: "shear stress in the tube at full torque as a share of the yield strength of its material",
