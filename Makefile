@@ -9,8 +9,10 @@ DEMO ?= testdata/builds/demo.json
 PURE := yokebook/measure/... yokebook/checks/... yokebook/sync/...
 SHARED := yokebook/measure/store/... yokebook/sync/... yokebook/app/logbook/... yokebook/app/places/...
 
+GOLDENS := findings texts drawings sheet pages parts
+
 .DEFAULT_GOAL := help
-.PHONY: help run test build headless lint vet race test-servers test-android apk aab icon same-bits golden bench soak pictures picture clean
+.PHONY: help run test build headless lint vet race test-servers test-android apk aab icon same-bits golden $(addprefix golden-,$(GOLDENS)) bench soak pictures picture clean
 
 help: ## list what can be made
 	@awk -F ':.*## ' '/^[a-z-]+:.*## /{printf "  make %-10s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -68,11 +70,25 @@ same-bits: headless ## the findings of testdata/builds on amd64 and arm64 agains
 	@.ci/need test
 	@.ci/same-bits
 
-golden: headless ## rewrite testdata/golden from this machine; the diff is what to review
+golden: $(addprefix golden-,$(or $(WHAT),$(GOLDENS))) ## rewrite the goldens, the diff is what to review; WHAT picks from findings texts drawings sheet pages parts
+
+golden-findings: headless
 	@.ci/same-bits --write
-	go test -count=1 ./app/cli ./app/draw ./app/sheet -args -rewrite
-	go test -count=1 -run 'PagesAre' ./app/screen -args -rewrite
-	go test -count=1 -run 'Drawn' ./app/screen/part -args -rewrite
+
+golden-texts:
+	go test -count=1 -run AsReviewed ./app/cli -args -rewrite
+
+golden-drawings:
+	go test -count=1 -run AsTheyWere ./app/draw -args -rewrite
+
+golden-sheet:
+	go test -count=1 -run AsReviewed ./app/sheet -args -rewrite
+
+golden-pages:
+	go test -count=1 -run PagesAre ./app/screen -args -rewrite
+
+golden-parts:
+	go test -count=1 -run Drawn ./app/screen/part -args -rewrite
 
 bench: ## one table: every figure beside what it is held against, its budget, and build/growth.svg; WHAT picks
 	@.ci/need window test

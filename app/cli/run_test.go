@@ -117,7 +117,7 @@ func golden(t *testing.T, name, text string) {
 	got, wanted := strings.Split(text, "\n"), strings.Split(string(want), "\n")
 	for i := range max(len(got), len(wanted)) {
 		if i >= len(got) || i >= len(wanted) || got[i] != wanted[i] {
-			t.Errorf("%s differs from line %d on; `go test ./app/cli -args -rewrite` writes it anew. Printed: %q", path, i+1, got[min(i, len(got)-1)])
+			t.Errorf("%s differs from line %d on; if it should, `make golden WHAT=texts`, and read the diff. Printed: %q", path, i+1, got[min(i, len(got)-1)])
 			return
 		}
 	}

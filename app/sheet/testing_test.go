@@ -14,7 +14,7 @@ import (
 	"yokebook/measure/document"
 )
 
-var rewrite = flag.Bool("rewrite", false, "write the golden pictures anew")
+var rewrite = flag.Bool("rewrite", false, "write the golden pictures anew that differ")
 
 var demos = []string{"demo", "gearbox-slip", "links-two-piece", "steep"}
 
