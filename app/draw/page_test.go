@@ -216,7 +216,7 @@ func golden(t *testing.T, path string, got []byte) {
 	}
 	want, err := os.ReadFile(path)
 	if err != nil || !bytes.Equal(got, want) {
-		t.Errorf("%s differs (%v); `go test ./app/draw -args -rewrite` writes it anew: look at it", path, err)
+		t.Errorf("%s differs (%v); if it should, `make golden WHAT=drawings`, and look at it", path, err)
 	}
 }
 
