@@ -30,7 +30,7 @@ func TestEveryRowIsWhole(t *testing.T) {
 		case r.Source == "" || r.Meaning == "":
 			t.Errorf("%s has no source or no meaning", r.Key)
 		case !slices.Contains(units, r.Unit) || (r.Unit == "") != slices.Contains(bare, r.Key):
-			t.Errorf("%s: unit %q", r.Key, r.Unit)
+			t.Errorf("%s: unit %q; a new unit joins the list of units above, a share or factor without one the list bare", r.Key, r.Unit)
 		case r.Sense == Between && r.Upper == 0, r.Upper != 0 && (r.Sense != Between && r.Sense != Input || r.Upper <= r.Value), r.Value < 0, math.IsNaN(r.Value):
 			t.Errorf("%s: %g … %g", r.Key, r.Value, r.Upper)
 		}
