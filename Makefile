@@ -47,6 +47,7 @@ vet: headless ## go vet for this machine, for the command line alone and for And
 race: ## the packages in which goroutines meet, under the race detector
 	@.ci/need window
 	go test -race $(SHARED)
+	go test -race ./checks -run Workers
 
 test-servers: ## sync against real WebDAV servers, started on loopback; one that is missing is installed
 	@.ci/servers

@@ -65,14 +65,17 @@ func (e *engine) agrees(c *Check, m *model, s measure.State, subject string, rea
 
 // standing is the shaft's length at a height and the pinion's slope against the gearbox.
 func (e *engine) standing(m *model, height *quantity) []*quantity {
-	k, to := len(m.args), &stand{}
+	k := len(m.args)
 	gear, pinion := e.endParts()
-	return e.combine("standing "+m.name, 2, func(x, out []float64) {
-		out[0], out[1] = math.NaN(), math.NaN()
-		if m.set(x[:k]) && m.at(x[k], to) {
-			a, _ := to.axes[pinion].SlopePlan()
-			b, _ := to.axes[gear].SlopePlan()
-			out[0], out[1] = to.length, a-b
+	return e.combineOwn("standing "+m.name, onAll(2, k+1), func() formula {
+		m, to := m.open(), &stand{}
+		return func(x, out []float64) {
+			out[0], out[1] = math.NaN(), math.NaN()
+			if m.set(x[:k]) && m.at(x[k], to) {
+				a, _ := to.axes[pinion].SlopePlan()
+				b, _ := to.axes[gear].SlopePlan()
+				out[0], out[1] = to.length, a-b
+			}
 		}
 	}, append(slices.Clone(m.args), height)...)
 }

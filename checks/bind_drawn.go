@@ -48,11 +48,14 @@ func (e *engine) drawnLine() *model {
 	m := &model{way: wayRead, name: fmt.Sprintf("drawn %d %d %d", n, k, gear), args: args, read: true,
 		bump: lines[0].height.best, droop: lines[k-1].height.best, notes: []Message{{MsgPath, []any{wayRead}}}}
 	m.parts = drawnParts(n, k, gear)
-	d := &drawing{parts: n, gear: gear, slopes: make([][]float64, n), plans: make([]float64, n)}
-	for i := range d.slopes {
-		d.slopes[i] = make([]float64, k)
+	m.open = func() opened {
+		d := &drawing{parts: n, gear: gear, slopes: make([][]float64, n), plans: make([]float64, n)}
+		for i := range d.slopes {
+			d.slopes[i] = make([]float64, k)
+		}
+		return opened{set: func(x []float64) bool { return d.set(x, k) }, at: d.at}
 	}
-	m.set, m.at = func(x []float64) bool { return d.set(x, k) }, d.at
+	m.opened = m.open()
 	e.drawn = m
 	return m
 }
@@ -184,17 +187,20 @@ func (e *engine) drawnSlide() (*model, int) {
 	}
 	m := &model{way: wayRead, name: fmt.Sprintf("slide %d", k), args: args, lengths: lengths, read: true,
 		bump: best[0].height.best, droop: best[k-1].height.best, notes: []Message{{MsgPath, []any{wayRead}}}}
-	var now []float64
-	m.set = func(x []float64) bool { now = x; return true }
-	m.at = func(heightMM float64, to *stand) bool {
-		heights, values := now[1:1+k], now[1+k:1+2*k]
-		v, err := travel.Between(heightMM, heights, values)
-		if err != nil {
-			v, err = nearEnd(heightMM, heights, values)
+	m.open = func() opened {
+		var now []float64
+		at := func(heightMM float64, to *stand) bool {
+			heights, values := now[1:1+k], now[1+k:1+2*k]
+			v, err := travel.Between(heightMM, heights, values)
+			if err != nil {
+				v, err = nearEnd(heightMM, heights, values)
+			}
+			to.axes, to.length = to.axes[:0], math.NaN()
+			to.slide = v + bowed(now[0], heightMM, heights)
+			return err == nil
 		}
-		to.axes, to.length = to.axes[:0], math.NaN()
-		to.slide = v + bowed(now[0], heightMM, heights)
-		return err == nil
+		return opened{set: func(x []float64) bool { now = x; return true }, at: at}
 	}
+	m.opened = m.open()
 	return m, k
 }

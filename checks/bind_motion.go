@@ -20,9 +20,9 @@ const (
 // motion is how the axle moves, as far as its sizes are known.
 type motion struct {
 	way  string
-	name string      // what args do not say of path
-	args []*quantity // numbers that the path is made from
-	path func(x []float64) travel.Path
+	name string                               // what args do not say of path
+	args []*quantity                          // numbers that the path is made from
+	open func() func(x []float64) travel.Path // makes it from args, one draw after the other
 	note []Message
 }
 
@@ -32,7 +32,7 @@ func (e *engine) motionOf() motion {
 		m := e.straight()
 		switch e.build.Layout.Axle {
 		case "fixed":
-			m = motion{way: wayFixed, name: "fixed", path: func([]float64) travel.Path { return travel.Fixed{} }}
+			m = motion{way: wayFixed, name: "fixed", open: func() func([]float64) travel.Path { return func([]float64) travel.Path { return travel.Fixed{} } }}
 		case "links":
 			if len(e.motionMissing()) == 0 {
 				m = e.links()
@@ -92,11 +92,14 @@ func (e *engine) leaf() motion {
 		m.args = append(m.args, e.bench(p))
 	}
 	m.args = append(m.args, e.benchOr("spring.eye_offset"), e.benchOr("spring.pad_z"), e.contested("travel.leaf_link"))
-	l := &travel.Leaf{FixedInRear: e.build.Layout.FixedEye == "rear"}
-	m.path = func(x []float64) travel.Path {
-		l.FrontHalfMM, l.RearHalfMM, l.EyeRiseMM = x[0], x[1], x[2]
-		l.EyeOffsetMM, l.PadMM, l.RadiusFactor = x[3], x[4], x[5]
-		return l
+	inRear := e.build.Layout.FixedEye == "rear"
+	m.open = func() func([]float64) travel.Path {
+		l := &travel.Leaf{FixedInRear: inRear}
+		return func(x []float64) travel.Path {
+			l.FrontHalfMM, l.RearHalfMM, l.EyeRiseMM = x[0], x[1], x[2]
+			l.EyeOffsetMM, l.PadMM, l.RadiusFactor = x[3], x[4], x[5]
+			return l
+		}
 	}
 	return m
 }
@@ -106,11 +109,13 @@ func (e *engine) links() motion {
 	for _, p := range linkPoints {
 		m.args = append(m.args, e.bench(p))
 	}
-	f := &travel.FourBar{}
-	m.path = func(x []float64) travel.Path {
-		f.LowerChassis, f.LowerAxle = travel.Point{X: x[0], Z: x[1]}, travel.Point{X: x[2], Z: x[3]}
-		f.UpperChassis, f.UpperAxle = travel.Point{X: x[4], Z: x[5]}, travel.Point{X: x[6], Z: x[7]}
-		return f
+	m.open = func() func([]float64) travel.Path {
+		f := &travel.FourBar{}
+		return func(x []float64) travel.Path {
+			f.LowerChassis, f.LowerAxle = travel.Point{X: x[0], Z: x[1]}, travel.Point{X: x[2], Z: x[3]}
+			f.UpperChassis, f.UpperAxle = travel.Point{X: x[4], Z: x[5]}, travel.Point{X: x[6], Z: x[7]}
+			return f
+		}
 	}
 	return m
 }
@@ -129,10 +134,12 @@ func (e *engine) straight() motion {
 		e.number(0, []term{{bow, 0.5 / e.setting("travel.radius")}}, origin{}),
 		e.number(0, []term{{pitch, e.setting("travel.pitch") / 1000}}, origin{}),
 	}
-	s := &travel.Straight{}
-	m.path = func(x []float64) travel.Path {
-		s.BowPerMM, s.PitchDegPerMM = x[0], x[1]
-		return s
+	m.open = func() func([]float64) travel.Path {
+		s := &travel.Straight{}
+		return func(x []float64) travel.Path {
+			s.BowPerMM, s.PitchDegPerMM = x[0], x[1]
+			return s
+		}
 	}
 	return m
 }
@@ -150,10 +157,14 @@ func (e *engine) moved(key string, slope *quantity, fromMM, toMM float64) *quant
 	args := append(append([]*quantity{}, m.args...), slope, ride, length, joint[0], joint[1])
 	n := len(m.args)
 	sign := e.towardGearbox()
-	return e.combine(fmt.Sprintf("moved %s %s %v", key, m.name, sign), 1, func(x, out []float64) {
-		path, ride := m.path(x[:n]), x[n+1]
-		out[0] = orNone(slopeMoved(key, path, x[n], ride-fromMM, ride-toMM, float64(sign*x[n+2]), travel.Point{X: x[n+3], Z: x[n+4]}))
-	}, append(args, exact(fromMM), exact(toMM))...)[0]
+	args = append(args, exact(fromMM), exact(toMM))
+	return e.combineOwn(fmt.Sprintf("moved %s %s %v", key, m.name, sign), onAll(1, len(args)), func() formula {
+		open := m.open()
+		return func(x, out []float64) {
+			path, ride := open(x[:n]), x[n+1]
+			out[0] = orNone(slopeMoved(key, path, x[n], ride-fromMM, ride-toMM, float64(sign*x[n+2]), travel.Point{X: x[n+3], Z: x[n+4]}))
+		}
+	}, args...)[0]
 }
 
 // slopeMoved carries a slope from one travel to another: the pinion turns with the axle, the shaft

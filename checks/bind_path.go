@@ -9,7 +9,7 @@ import (
 )
 
 // model is the shaft line over the axle's travel, made in one of the ways of knowing the path. One
-// draw is set, then asked at any heights.
+// draw is set, then asked at any heights; whoever works beside others sets its own.
 type model struct {
 	way     string
 	name    string // what args do not say of it
@@ -18,11 +18,17 @@ type model struct {
 	lengths bool    // its slide is the shaft's length
 	// Heights between which it speaks, mm at the best values: on the bump side, on the droop side.
 	bump, droop float64
-	set         func(x []float64) bool
-	at          func(heightMM float64, s *stand) bool
-	wind        func(deg float64) // turns the housing by what torque does; nil where that can't be said
-	notes       []Message
-	read        bool // drawn through readings: nothing in it is computed from sizes
+	open        func() opened // with no draw set
+	opened
+	notes []Message
+	read  bool // drawn through readings: nothing in it is computed from sizes
+}
+
+// opened is a model with room for one draw.
+type opened struct {
+	set  func(x []float64) bool
+	at   func(heightMM float64, s *stand) bool
+	wind func(deg float64) // turns the housing by what torque does; nil where that can't be said
 }
 
 // setBest sets the best values.

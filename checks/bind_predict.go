@@ -54,16 +54,16 @@ func (e *engine) predicted(state measure.State, m *model, height *quantity) *lin
 		}
 		uses[2*i], uses[2*i+1] = list, list
 	}
-	to := &stand{}
-	out := e.combineEach("predicted "+m.name, uses, func(x, out []float64) {
-		if !m.set(x[:k]) || !m.at(x[k], to) {
-			for i := range out {
-				out[i] = math.NaN()
+	out := e.combineOwn("predicted "+m.name, uses, func() formula {
+		m, to := m.open(), &stand{}
+		return func(x, out []float64) {
+			if !m.set(x[:k]) || !m.at(x[k], to) {
+				fill(out, math.NaN())
+				return
 			}
-			return
-		}
-		for i, a := range to.axes {
-			out[2*i], out[2*i+1] = a.SlopePlan()
+			for i, a := range to.axes {
+				out[2*i], out[2*i+1] = a.SlopePlan()
+			}
 		}
 	}, append(slices.Clone(m.args), height)...)
 	for i := range ln.parts {

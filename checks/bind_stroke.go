@@ -117,10 +117,15 @@ func (e *engine) positions(m *model, bump, droop, ride, at *quantity, inner []sl
 	for _, t := range inner {
 		args = append(args, exact(t.TravelMM))
 	}
-	to := &stand{}
 	same := at == ride
 	name := fmt.Sprintf("stroke %s %d %v", m.name, len(inner), same)
-	return e.combine(name, 5, func(x, out []float64) {
+	return e.combineOwn(name, onAll(5, len(args)), func() formula { return positionsOf(m.open(), k, same) }, args...)
+}
+
+// positionsOf is one draw of positions by a model of k args.
+func positionsOf(m opened, k int, same bool) formula {
+	to := &stand{}
+	return func(x, out []float64) {
 		ok := m.set(x[:k]) && x[k] <= x[k+1]
 		position := func(h float64) float64 {
 			ok = ok && m.at(h, to)
@@ -142,11 +147,9 @@ func (e *engine) positions(m *model, bump, droop, ride, at *quantity, inner []sl
 		out[0], out[1] = min(out[0], out[3], out[4]), max(out[1], out[3], out[4])
 		out[2] = out[1] - out[0]
 		if !ok {
-			for i := range out {
-				out[i] = math.NaN()
-			}
+			fill(out, math.NaN())
 		}
-	}, args...)
+	}
 }
 
 // drawnOut counts the extremes from fully closed, by what was read in one place.

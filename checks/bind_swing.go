@@ -31,7 +31,7 @@ type swinging struct {
 func (e *engine) swing(m motion, from readLine) *model {
 	ln := from.line
 	n := len(ln.parts)
-	s := &swinging{e: e, toward: e.towardGearbox(), tail: e.build.Layout.Slip == "gearbox", parts: make([]joint.Axis, n)}
+	s := &swinging{e: e, toward: e.towardGearbox(), tail: e.build.Layout.Slip == "gearbox"}
 	for i, p := range ln.parts {
 		switch p.name {
 		case "shaft":
@@ -51,9 +51,16 @@ func (e *engine) swing(m motion, from readLine) *model {
 	out := &model{way: m.way, name: fmt.Sprintf("%s %v %v %d", m.name, s.toward, s.tail, n), args: args, lengths: !s.tail,
 		bump: math.Inf(-1), droop: math.Inf(1), notes: m.note}
 	out.parts = swingParts(s, n, len(m.args), base)
-	out.set = func(x []float64) bool { return s.set(m.path(x[:len(m.args)]), x[len(m.args):base], x[base:]) }
-	out.at = s.at
-	out.wind = func(deg float64) { s.wound = deg }
+	out.open = func() opened {
+		own, path := *s, m.open()
+		own.parts = make([]joint.Axis, n)
+		return opened{
+			set:  func(x []float64) bool { return own.set(path(x[:len(m.args)]), x[len(m.args):base], x[base:]) },
+			at:   own.at,
+			wind: func(deg float64) { own.wound = deg },
+		}
+	}
+	out.opened = out.open()
 	return out
 }
 

@@ -50,7 +50,7 @@ func only(q *quantity) *taken {
 }
 
 // of combines readings of one state; nil until all of them are there.
-func (e *engine) of(name string, f func(x, out []float64), state measure.State, points ...string) *quantity {
+func (e *engine) of(name string, f formula, state measure.State, points ...string) *quantity {
 	var args []*quantity
 	for _, p := range points {
 		t := e.takeRead(p, state)
@@ -167,11 +167,13 @@ func (e *engine) weighed(key string) *taken {
 		args = append(args, t.q)
 	}
 	uses := [][]int{{0, 2}, {0, 1, 2, 3}}
-	all := e.combineEach("two scales", uses, func(x, out []float64) {
-		kg, at, _, err := mass.Centre(mass.Scale{Kg: x[0], X: x[1]}, mass.Scale{Kg: x[2], X: x[3]})
-		out[0], out[1] = orNone(kg, err), orNone(at, err)
-	}, args...)
+	all := e.combineOwn("two scales", uses, func() formula { return twoScales }, args...)
 	return only(all[slices.Index(which, key)])
+}
+
+func twoScales(x, out []float64) {
+	kg, at, _, err := mass.Centre(mass.Scale{Kg: x[0], X: x[1]}, mass.Scale{Kg: x[2], X: x[3]})
+	out[0], out[1] = orNone(kg, err), orNone(at, err)
 }
 
 // lacks names what to read for a point that is missing: the rest of the survey where one was begun,

@@ -180,10 +180,19 @@ func gather(terms []term) []term {
 	return out
 }
 
+// formula works out numbers from numbers, and puts them into out.
+type formula func(x, out []float64)
+
 // combine computes outs numbers from args by f, at the best values, for every draw, and with each
-// cause one standard deviation up and down. name says everything about f that args do not.
-func (e *engine) combine(name string, outs int, f func(x, out []float64), args ...*quantity) []*quantity {
-	all := make([]int, len(args))
+// cause one standard deviation up and down. name says everything about f that args do not. Draws are
+// worked out beside each other, so f must write to nothing but out: see combineOwn.
+func (e *engine) combine(name string, outs int, f formula, args ...*quantity) []*quantity {
+	return e.combineOwn(name, onAll(outs, len(args)), func() formula { return f }, args...)
+}
+
+// onAll lets each of outs numbers rest on all of n args.
+func onAll(outs, n int) [][]int {
+	all := make([]int, n)
 	for i := range all {
 		all[i] = i
 	}
@@ -191,11 +200,12 @@ func (e *engine) combine(name string, outs int, f func(x, out []float64), args .
 	for o := range uses {
 		uses[o] = all
 	}
-	return e.combineEach(name, uses, f, args...)
+	return uses
 }
 
-// combineEach is combine for outputs that each rest on some of the args only: uses[o] lists them.
-func (e *engine) combineEach(name string, uses [][]int, f func(x, out []float64), args ...*quantity) []*quantity {
+// combineOwn is combine for outputs that each rest on some of the args only, uses[o] lists them, and
+// for formulas that keep numbers of their own: each worker makes itself one.
+func (e *engine) combineOwn(name string, uses [][]int, own func() formula, args ...*quantity) []*quantity {
 	outs := len(uses)
 	sigs := make([][16]byte, len(args))
 	for i, a := range args {
@@ -205,7 +215,7 @@ func (e *engine) combineEach(name string, uses [][]int, f func(x, out []float64)
 	if q, ok := e.recall(sig); ok {
 		return q
 	}
-	x, y := make([]float64, len(args)), make([]float64, outs)
+	f, x, y := own(), make([]float64, len(args)), make([]float64, outs)
 	result := make([]*quantity, outs)
 	for i, a := range args {
 		x[i] = a.best
@@ -219,86 +229,11 @@ func (e *engine) combineEach(name string, uses [][]int, f func(x, out []float64)
 		result[o].sig = signature("output", []float64{float64(o)}, sig)
 	}
 	if !e.lean {
-		drawAll(e.draws(), result, f, args, x, y)
+		drawAll(e.draws(), result, own, args)
 	}
 	e.shift(result, f, args, x, y)
 	e.memo.quantities[sig] = result
 	return result
-}
-
-// drawAll computes every one of n draws.
-func drawAll(n int, result []*quantity, f func(x, out []float64), args []*quantity, x, y []float64) {
-	block := make([]float64, len(result)*n)
-	for o, q := range result {
-		q.draws = block[o*n : (o+1)*n]
-	}
-	for k := range n {
-		for i, a := range args {
-			x[i] = a.at(k)
-		}
-		f(x, y)
-		for o, q := range result {
-			q.draws[k] = y[o]
-			q.bad = q.bad || !finite(y[o])
-		}
-	}
-}
-
-// shift moves the causes one after the other, each in all args that rest on it.
-func (e *engine) shift(result []*quantity, f func(x, out []float64), args []*quantity, x, y []float64) {
-	up := make([]float64, len(y))
-	for i, a := range args {
-		x[i] = a.best
-	}
-	for _, m := range movesOf(args) {
-		for _, at := range m.at {
-			x[at.arg] = at.up
-		}
-		f(x, up)
-		for _, at := range m.at {
-			x[at.arg] = at.down
-		}
-		f(x, y)
-		for _, at := range m.at {
-			x[at.arg] = args[at.arg].best
-		}
-		for o, q := range result {
-			if up[o] != q.best || y[o] != q.best {
-				q.shifts = append(q.shifts, shift{m.cause, up[o], y[o]})
-			}
-		}
-	}
-}
-
-// move is a cause with the args that it moves.
-type move struct {
-	cause *cause
-	at    []movedArg
-}
-
-type movedArg struct {
-	arg      int
-	up, down float64
-}
-
-// movesOf lists the causes of args in the order in which they first appear.
-func movesOf(args []*quantity) []move {
-	var list []move
-	index := map[string]int{}
-	for i, a := range args {
-		for _, s := range a.shifts {
-			k, seen := index[s.cause.key]
-			if !seen {
-				k = len(list)
-				index[s.cause.key] = k
-				list = append(list, move{cause: s.cause})
-			}
-			if at := list[k].at; len(at) == 0 || at[len(at)-1].arg != i {
-				list[k].at = append(at, movedArg{i, s.up, s.down})
-			}
-		}
-	}
-	return list
 }
 
 func originText(o origin) string {

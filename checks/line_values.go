@@ -51,23 +51,25 @@ func (e *engine) valuesOf(ln *line) *lineValues {
 		return ln.values
 	}
 	n, joints, shafts := len(ln.parts), len(ln.parts)-1, len(ln.parts)-2
-	chain := joint.Chain{Axes: make([]joint.Axis, n), PhaseDeg: make([]float64, shafts), Double: ln.double}
 	name := fmt.Sprintf("line %v gearbox %d", ln.double, ln.gearAt)
 	args := append(ln.args(0, n-1), ln.phases...)
-	buf := make([]float64, 0, joints)
-	all := e.combineEach(name, ln.uses(), func(x, out []float64) {
-		for i := range chain.Axes {
-			chain.Axes[i] = axis(x, i)
-		}
-		copy(chain.PhaseDeg, x[3*n:])
-		copy(out, chain.Angles(buf[:0]))
-		out[joints] = chain.Residual(0, joints-1)
-		for s := 0; s < shafts; s++ {
-			front, rear := chain.Residual(0, s), chain.Residual(s+1, joints-1)
-			if ln.gearAt > 0 {
-				front, rear = rear, front
+	all := e.combineOwn(name, ln.uses(), func() formula {
+		chain := joint.Chain{Axes: make([]joint.Axis, n), PhaseDeg: make([]float64, shafts), Double: ln.double}
+		buf := make([]float64, 0, joints)
+		return func(x, out []float64) {
+			for i := range chain.Axes {
+				chain.Axes[i] = axis(x, i)
 			}
-			out[joints+1+s], out[joints+1+shafts+s] = front, rear
+			copy(chain.PhaseDeg, x[3*n:])
+			copy(out, chain.Angles(buf[:0]))
+			out[joints] = chain.Residual(0, joints-1)
+			for s := 0; s < shafts; s++ {
+				front, rear := chain.Residual(0, s), chain.Residual(s+1, joints-1)
+				if ln.gearAt > 0 {
+					front, rear = rear, front
+				}
+				out[joints+1+s], out[joints+1+shafts+s] = front, rear
+			}
 		}
 	}, args...)
 	ln.values = &lineValues{all[:joints], all[joints], all[joints+1 : joints+1+shafts], all[joints+1+shafts:]}
