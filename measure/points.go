@@ -74,30 +74,43 @@ var pointIndex = func() map[string]int {
 // In reports whether a layout has the part that the point belongs to.
 func (p Point) In(l Layout) bool { return p.For == nil || p.For(l) }
 
-// Possible errs when a reading's value can't be true of any vehicle: a text where a number is
-// wanted, a slope beyond ±90°, a negative length, half a bolt. It says what to do.
+// Refusal is why a value can't be true of any vehicle, and what to do. Key and Args name the sentence
+// that app/words has for it in each language; Error says it in English.
+type Refusal struct {
+	Key  string
+	Args []any
+	text string
+}
+
+func (r *Refusal) Error() string { return r.text }
+
+// Possible errs with a Refusal when a reading's value can't be true of any vehicle: a text where a number
+// is wanted, a slope beyond ±90°, a negative length, half a bolt. It says what to do.
 func (p Point) Possible(r Reading) error {
+	refuse := func(key string, args []any, text string, of ...any) error {
+		return &Refusal{"refused." + key, append([]any{p.Key}, args...), fmt.Sprintf("%s "+text, append([]any{p.Key}, of...)...)}
+	}
 	if p.Quantity == Text {
 		if !r.Value.IsText() || r.Value.Token() == "" || len(r.Value.Token()) > 60 {
-			return fmt.Errorf("%s takes a text of 1 to 60 characters such as %q", p.Key, p.Example())
+			return refuse("text", []any{p.Example()}, "takes a text of 1 to 60 characters such as %q", p.Example())
 		}
 		return nil
 	}
 	f, ok := r.Number()
 	if !ok {
-		return fmt.Errorf("%s takes a number", p.Key)
+		return refuse("number", nil, "takes a number")
 	}
 	switch {
 	case p.Quantity == Angle && math.Abs(f) > 90 && p.Sense != Clockwise:
-		return fmt.Errorf("%s %g deg is beyond ±90; check which face the finder lay on, then enter it again", p.Key, f)
+		return refuse("slope", []any{f}, "%g deg is beyond ±90; check which face the finder lay on, then enter it again", f)
 	case p.Quantity == Angle && math.Abs(f) > 360:
-		return fmt.Errorf("%s %g deg is beyond ±360; enter it again", p.Key, f)
+		return refuse("turn", []any{f}, "%g deg is beyond ±360; enter it again", f)
 	case p.Sense == Unsigned && f < 0:
-		return fmt.Errorf("%s %g can't be negative; enter it again", p.Key, f)
+		return refuse("negative", []any{f}, "%g can't be negative; enter it again", f)
 	case p.Quantity == Count && f != math.Trunc(f):
-		return fmt.Errorf("%s %g must be a whole number; count again", p.Key, f)
+		return refuse("whole", []any{f}, "%g must be a whole number; count again", f)
 	case len(p.Codes) > 0 && !p.hasCode(f):
-		return fmt.Errorf("%s %g is not one of its answers: %s", p.Key, f, p.codeList())
+		return refuse("code", []any{f, p.codeList()}, "%g is not one of its answers: %s", f, p.codeList())
 	}
 	return nil
 }

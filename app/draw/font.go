@@ -87,10 +87,11 @@ func glyph(r rune) (sfnt.Segments, bool) {
 	return s, err == nil
 }
 
-// wrap breaks a text into lines no wider than wide, at spaces; a word that is wider stands alone.
+// wrap breaks a text into lines no wider than wide, at spaces; a word that is wider stands alone. A number
+// stays with its doubt and its unit.
 func wrap(text string, size, wide float64) []string {
 	var lines []string
-	for _, word := range strings.Fields(text) {
+	for _, word := range tied(strings.Fields(text)) {
 		last := len(lines) - 1
 		if last >= 0 && textWidth(lines[last]+" "+word, size) <= wide {
 			lines[last] += " " + word
@@ -99,4 +100,31 @@ func wrap(text string, size, wide float64) []string {
 		lines = append(lines, word)
 	}
 	return lines
+}
+
+// tied joins the words that belong to one number: "90.05 ± 0.09 mm".
+func tied(words []string) []string {
+	var out []string
+	for i, word := range words {
+		if i > 0 && (word == "±" || words[i-1] == "±" || unitOf(word) && endsInDigit(words[i-1])) {
+			out[len(out)-1] += " " + word
+			continue
+		}
+		out = append(out, word)
+	}
+	return out
+}
+
+// unitOf reports a word that is a unit, with or without what ends a phrase behind it.
+func unitOf(word string) bool {
+	switch strings.TrimRight(word, ".,;:)") {
+	case "mm", "in", "kg", "lb", "N", "kN", "N·m", "lbf·ft", "rad/s²":
+		return true
+	}
+	return false
+}
+
+func endsInDigit(word string) bool {
+	last := word[len(word)-1]
+	return last >= '0' && last <= '9'
 }

@@ -309,3 +309,20 @@ func readSVG(t *testing.T, data []byte) named {
 		}
 	}
 }
+
+// A number is not torn from its doubt or its unit at the end of a line.
+func TestNumbersAreNotTorn(t *testing.T) {
+	text := "4 × ⌀ 10 on ⌀ 90.05 ± 0.09 mm, rear joint 3.22 ± 0.28°: unsure, limit 35 mm"
+	for wide := 60.0; wide < 600; wide += 20 {
+		for _, line := range wrap(text, 12, wide) {
+			for _, torn := range []string{"± ", "mm"} {
+				if strings.HasPrefix(line, torn) {
+					t.Errorf("at %g a line begins with %q", wide, line)
+				}
+			}
+			if strings.HasSuffix(line, "±") {
+				t.Errorf("at %g a line ends with ±: %q", wide, line)
+			}
+		}
+	}
+}

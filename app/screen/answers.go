@@ -142,7 +142,7 @@ func (s *Screen) stances() page {
 		if state == m.Stop().State {
 			kind = part.Main
 		}
-		q.answers = append(q.answers, answer{name: "stance." + state.String(), words: s.lang.State(state), kind: kind,
+		q.answers = append(q.answers, answer{name: "stance." + state.String(), words: sentence(s.lang.State(state)), kind: kind,
 			picture: func() draw.Page { return tool.Stand(state) }, tap: s.does(func() { m.SetState(state) })})
 	}
 	q.foot = s.back()

@@ -172,7 +172,7 @@ func (b *board) follow(m *figure.Model) {
 func figuresOf(m *figure.Model) string {
 	where, numbers := m.Lines()
 	text := strings.TrimSpace(where + "\n" + strings.Join(numbers, " · "))
-	return sentence(strings.ReplaceAll(text, " ± ", "±"))
+	return sentence(strings.ReplaceAll(text, " ± ", part.Tied+"±"+part.Tied))
 }
 
 // sheetsUnder lays sheets one under the other, each across the whole width.

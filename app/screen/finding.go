@@ -3,6 +3,7 @@ package screen
 import (
 	"math"
 	"strings"
+	"unicode/utf8"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -108,6 +109,18 @@ func (s *Screen) weakest(f checks.Finding) string {
 	return s.lang.Say("finding.weakest_shared", f.Weakest.Input, f.Weakest.Share)
 }
 
+// itemised puts lines under each other, each after a dash where one of them may take two.
+func itemised(lines []string) string {
+	long := false
+	for _, l := range lines {
+		long = long || utf8.RuneCountInString(l) > 42
+	}
+	if len(lines) < 2 || !long {
+		return strings.Join(lines, "\n")
+	}
+	return "– " + strings.Join(lines, "\n– ")
+}
+
 // addText adds a heading and its lines to a long text; nothing where there is no line.
 func addText(box *fyne.Container, heading string, lines ...string) {
 	var said []string
@@ -122,7 +135,7 @@ func addText(box *fyne.Container, heading string, lines ...string) {
 	head := widget.NewLabelWithStyle(heading, fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
 	head.SizeName = look.SizeHeading
 	head.Wrapping = fyne.TextWrapWord // else a long one makes all that stands below it wider than the page
-	label := widget.NewLabel(strings.Join(said, "\n"))
+	label := widget.NewLabel(itemised(said))
 	label.Wrapping = fyne.TextWrapWord
 	label.SizeName = look.SizeBody
 	box.Add(container.New(layout.NewCustomPaddedVBoxLayout(-8), head, label))

@@ -119,7 +119,7 @@ func (s *Screen) obstacleName(tag string) string {
 func (s *Screen) stopName(stop route.Stop) string {
 	name := sentence(s.lang.Point(stop.Point.Key))
 	if stop.Tag != "" {
-		return s.lang.Say("screen.obstacle.of", stop.Tag, s.lang.Point(stop.Point.Key))
+		return sentence(s.lang.Say("screen.obstacle.of", stop.Tag, s.lang.Point(stop.Point.Key)))
 	}
 	return name
 }

@@ -139,7 +139,7 @@ func TestTheFinderBecomesKnown(t *testing.T) {
 	d := openDesk(t, phone, false)
 	d.newBuild("Invented estate")
 	d.goTo("gearbox.slope.droop/none").tap("bring.done", "caution.ok", "more").turnTo("more.tool")
-	d.sees("Read with: not said").tap("more.tool", "tool.none", "more.tool", "tool.new").turnTo("more.tool")
+	d.sees("Read with: Not said").tap("more.tool", "tool.none", "more.tool", "tool.new").turnTo("more.tool")
 	d.sees("Read with: angle finder").tap("back").read("2", "yes").sees("KEPT 2°")
 	if got := d.s.take.Kept().Reading.Instrument; got != "finder" {
 		t.Errorf("read with %q", got)
@@ -351,7 +351,7 @@ func TestADamagedBuildTellsWhatWasRecovered(t *testing.T) {
 	d.read("5200", "").on().read("0.83", "").tap("next", "more", "more.builds")
 	d.damage()
 	d.restart().sees("Invented estate", "Its file was damaged: open it to see")
-	d.tap("build.*").sees("Its file was not whole", "The file was damaged", "snapshots: 2").tap("told.ok")
+	d.tap("build.*").sees("Its file was damaged", "The file was damaged", "snapshots: 2").tap("told.ok")
 	if got := len(d.s.take.Build().Readings); got != 2 {
 		t.Errorf("%d readings are left", got)
 	}
@@ -367,7 +367,7 @@ func TestADamagedBuildTellsAtTheStart(t *testing.T) {
 	d.newBuild("Invented estate")
 	d.read("5200", "")
 	d.damage()
-	d.restart().sees("Its file was not whole")
+	d.restart().sees("Its file was damaged")
 	d.press(fyne.KeyRight)
 	d.press(fyne.KeyReturn)
 	d.sees("Gear highest ratio")

@@ -49,6 +49,9 @@ func (s *Screen) keypad() page {
 	}
 	if old, ok := m.Correcting(); ok {
 		asked = s.lang.Say("screen.correct.type")
+		if stop.Point.Sense != measure.Unsigned {
+			asked = s.lang.Say("screen.correct.side")
+		}
 		lay.Stand, lay.Lay = []fyne.CanvasObject{s.correctionField(old)}, nil
 		lay.More = s.answerKey(*s.leaveCorrection())
 	}

@@ -190,8 +190,12 @@ func (s *Screen) recordFacts(r measure.Reading) []string {
 		facts = append(facts, s.lang.Say("screen.record.tool", s.toolName(r.Instrument)))
 	}
 	switch {
+	case r.Lay == "face" && r.Way == 1:
+		facts = append(facts, s.lang.Say("screen.record.face.1"))
+	case r.Lay == "face" && r.Way == 2:
+		facts = append(facts, s.lang.Say("screen.record.face.2"))
 	case r.Lay == "face":
-		facts = append(facts, s.lang.Say("screen.record.face", r.Way))
+		facts = append(facts, sentence(s.lang.Say("screen.record.on_face")))
 	case r.Way == 1:
 		facts = append(facts, s.lang.Say("screen.laid.along.fore"))
 	case r.Way == 2:
@@ -299,5 +303,9 @@ func (s *Screen) repeatsStrip() fyne.CanvasObject {
 	for i, r := range shown {
 		chips[i] = part.Chip{Words: s.lang.Entered(r.Reading), Apart: r.Apart}
 	}
-	return part.NewStrip(s.lang.Say("screen.repeats", len(all)), chips)
+	word := s.lang.Say("screen.repeats", len(all))
+	if len(shown) < len(all) {
+		word = s.lang.Say("screen.repeats.some", len(shown), len(all))
+	}
+	return part.NewStrip(word, chips)
 }

@@ -1,6 +1,7 @@
 package screen
 
 import (
+	"errors"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -224,6 +225,10 @@ func (s *Screen) failure() string {
 		return s.lang.Say("screen.type_first")
 	case err == take.ErrMinutes:
 		return s.lang.Say("screen.minutes.invalid")
+	}
+	var no *measure.Refusal
+	if errors.As(err, &no) {
+		return sentence(s.lang.Say(no.Key, no.Args...))
 	}
 	text := strings.TrimPrefix(err.Error(), "value: ")
 	if s.take != nil {

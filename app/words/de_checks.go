@@ -26,7 +26,7 @@ var deChecks = table{
 	"finding.side_view":      "nur Seitenansicht: {0} nicht gemessen, als 0 genommen",
 	"finding.assumed":        "{0} nicht gemessen, als 0 genommen",
 
-	"input.zero": "Nullpunkt von {0}",
+	"input.zero": "Nullpunkt von {0 subject}",
 
 	"limit.max":     "höchstens {0}",
 	"limit.min":     "mindestens {0}",
@@ -37,6 +37,7 @@ var deChecks = table{
 	"subject.front":  "vorderes Gelenk",
 	"subject.centre": "mittleres Gelenk",
 	"subject.rear":   "hinteres Gelenk",
+	"subject.finder": "Winkelmesser",
 
 	"check.joint.angle":         "Beugewinkel",
 	"check.joint.most_angle":    "größter Beugewinkel über den Federweg",
@@ -61,7 +62,7 @@ var deAdvice = table{
 		"und {0 point} nochmals messen",
 	checks.MsgOffBump:     "hier kommt es nur durch: in Fahrlage nochmals messen",
 	checks.MsgReadAgain:   "{0 input} nochmals messen, {1 state}: das entscheidet",
-	checks.MsgZeroAgain:   "der Nullpunkt von {0} entscheidet: am selben Ort umdrehen und beide Richtungen ablesen",
+	checks.MsgZeroAgain:   "der Nullpunkt von {0 subject} entscheidet: am selben Ort umdrehen und beide Richtungen ablesen",
 	checks.MsgReadAssumed: "{0 point} wurde nie gemessen und entscheidet: messen",
 	checks.MsgTurnPinion: "das Vorderende des Ritzels {0 word} drehen (Keil, Lenker); auf das Öl seiner Lager achten, an der Vorderachse auf den " +
 		"Nachlauf. Erst Rahmen und Achse auf Böcke: Federn sind gespannt, eine lose Achse rollt",
@@ -82,7 +83,7 @@ var deAdvice = table{
 	checks.MsgHeights:       "{0 point} wurde in Höhen gemessen, die {1 mm} auseinanderliegen: in einer Höhe nochmals messen",
 	checks.MsgDisputedID: "Messung {0 id} zählt nicht: zwei Einträge haben ihre Kennung, oder ihre Berichtigungen laufen im Kreis; " +
 		"den falschen streichen",
-	checks.MsgReverse: "{0} wurde in Aufstellung {1} umgedreht, sein Nullpunkt zählt also doppelt: an einer Stelle beide Richtungen " +
+	checks.MsgReverse: "{0 subject} wurde in Aufstellung {1} umgedreht, sein Nullpunkt zählt also doppelt: an einer Stelle beide Richtungen " +
 		"ablesen und jedes Mal angeben, welches Ende nach vorn zeigte",
 	checks.MsgOutlier:       "{0 point} {1 base} fällt aus den Wiederholungen heraus: nochmals hinsehen, dann mit Begründung streichen oder noch einmal messen",
 	checks.MsgThirdReading:  "{0 point}: die beiden Messungen weichen mehr ab, als das Messmittel erklärt; eine dritte nehmen",
@@ -99,9 +100,9 @@ var deAdvice = table{
 	checks.MsgSpeedGoverned: "höchste Wellendrehzahl {0 rev/min}, aus einer abgeregelten Geschwindigkeit: {1}",
 	checks.MsgSetupsBridged: "Neigungen aus Aufstellung {0} wurden über die beiden Messungen der Rahmenmarke auf Aufstellung {1} übertragen",
 	checks.MsgHeightWidened: "{0 point} wurde {1 mm} höher oder tiefer gemessen: um {2 deg} erweitert",
-	checks.MsgZeroFound: "{0}, Aufstellung {1}: umgedreht steht sein Nullpunkt bei {2 deg}, auf {3 deg} genau; seine Messungen dort " +
+	checks.MsgZeroFound: "{0 subject}, Aufstellung {1}: umgedreht steht sein Nullpunkt bei {2 deg}, auf {3 deg} genau; seine Messungen dort " +
 		"sind damit berichtigt",
-	checks.MsgWayUnsaid:      "welches Ende von {0} nach vorn zeigte, wurde nicht angegeben: als immer gleich genommen, sein Nullpunkt hebt sich auf",
+	checks.MsgWayUnsaid:      "welches Ende von {0 subject} nach vorn zeigte, wurde nicht angegeben: als immer gleich genommen, sein Nullpunkt hebt sich auf",
 	checks.MsgMatchNoVerdict: "gleiche Enden beweisen keinen kleinen Restwinkel; auf diesen schauen",
 	checks.MsgWorstState:     "der größte Winkel steht hier: {0 state}",
 	checks.MsgDecidedBy:      "am meisten hält zurück: {0 finding}",

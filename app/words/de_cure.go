@@ -51,10 +51,10 @@ var deCure = table{
 
 	"screen.finding.formula": "Wie gerechnet wird",
 
-	"useful.by.route":  "Alle Stellen, in der Folge der Reihe",
+	"useful.by.route":  "Alle Stellen, der Reihe nach",
 	"useful.by.use":    "Was am meisten klärt, kommt zuerst",
 	"useful.tap.use":   "Tippen: was am meisten klärt, zuerst",
-	"useful.tap.route": "Tippen: die Folge der Reihe",
+	"useful.tap.route": "Tippen: der Reihe nach",
 	"useful.reckons":   "Rechnet, was am meisten klärt …",
 	"useful.none":      "Keine einzelne Messung klärt etwas Offenes.",
 	"useful.nearer":    "klärt allein nichts, aber anderes wartet auch darauf",

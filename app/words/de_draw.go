@@ -16,10 +16,10 @@ var deDraw = table{
 	"draw.no_length":       "Länge nicht gemessen",
 	"draw.slip":            "Schiebestück ausgezogen {0}",
 	"draw.worst":           "{0}: {1}, Grenze {2}",
-	"draw.end":             "{0 state}, {1 mm}",
+	"draw.end":             "{0 state}, Nabe bei {1 mm}",
 	"draw.figure.at":       "{0 mm} unter dem Radlauf",
-	"draw.figure.residual": "bleibt ungleich {0}",
-	"draw.residual":        "Was die Gelenke ungleich lassen (Restwinkel): {0}.",
+	"draw.figure.residual": "Restbeugewinkel {0}",
+	"draw.residual":        "Restbeugewinkel aller Gelenke zusammen: {0}.",
 
 	"draw.obstacle":        "{0}: Abstand {1}",
 	"draw.room":            "{0}; kleinster Raum über den Federweg {1}: {2}, Grenze {3}",
@@ -34,7 +34,7 @@ var deDraw = table{
 
 	"draw.title.travel":   "Über den Federweg, links hängende Räder",
 	"draw.panel.angles":   "Beugewinkel, °",
-	"draw.panel.residual": "Restwinkel, °",
+	"draw.panel.residual": "Restbeugewinkel, °",
 	"draw.panel.length":   "Länge der Welle, mm",
 	"draw.panel.slide":    "Schiebestück gegen Fahrlage, mm",
 	"draw.limit":          "Grenze {0}",
@@ -77,11 +77,11 @@ var deDraw = table{
 	"draw.legend.ends":  "Dicke Kreise sind gemessen; der dünne graue Rand zeigt nur, wo der Flansch ist. Löcher gleichmäßig geteilt gezeichnet.",
 
 	"draw.title.splines": "Zahnformen, die zum Gemessenen passen, übereinandergelegt",
-	"draw.candidate":     "{0} {1}, {2}",
+	"draw.candidate":     "{0} {1}, Flanken {2}",
 	"draw.read_diameter": "gemessen ⌀ {0}",
 	"draw.no_candidate":  "Keine genormte Verzahnung passt zum Gemessenen, oder es war zu wenig: {0}.",
 	"draw.no_splines":    "Es wurden keine Zähne gezählt.",
-	"draw.legend.splines": "Dicke Bögen sind die gemessenen Durchmesser, gestrichelt die Formen der Normen. Dass Maße passen, sagt nichts über das " +
+	"draw.legend.splines": "Dicke Bögen sind die gemessenen Durchmesser, gestrichelt die Formen der Normen. T: Zähne. Dass Maße passen, sagt nichts über das " +
 		"Spiel: von Hand probieren.",
 
 	"cli.drawn": "gezeichnet in {0}",
@@ -90,7 +90,7 @@ var deDraw = table{
 	"help.draw.long": `Zeichnet einen Umbau in eine SVG- oder PNG-Datei. VIEW ist eines von
 
   side, top  der Wellenstrang maßstäblich, mit Neigungen, Winkeln und Längen, den Enden des Federwegs, Hindernissen und Abständen
-  travel     Beugewinkel, Restwinkel und Länge über der Höhe der Achse
+  travel     Beugewinkel, Restbeugewinkel und Länge über der Höhe der Achse
   stack      die Kupplung im Schnitt, mit Spalt, Hub und Eingriff
   mounts     Motor und Getriebe auf ihren Lagern von oben, mit Lasten und Schwerpunkt
   ends       die Flanschflächen mit Zentrierung und Lochkreis

@@ -128,11 +128,11 @@ In der Datei ändert sich nichts. Was am Fahrzeug geändert wird, ist neu zu mes
 	remedy.MsgNextRead:    "{0 point} messen, {1 state}",
 	remedy.MsgNextState:   "{0 point} angeben lassen, vom Schild, aus einem Buch oder vom Hersteller",
 	remedy.MsgNextMeasure: "{0 point} messen, {1 state}, statt anzugeben oder zu schätzen",
-	remedy.MsgNextTurned:  "{1 point} mit {0} nochmals messen, {2 state}, in Aufstellung {3}, den Winkelmesser umgedreht",
+	remedy.MsgNextTurned:  "{1 point} mit {0 subject} nochmals messen, {2 state}, in Aufstellung {3}, den Winkelmesser umgedreht",
 	remedy.MsgNextRepeat:  "{0 point} noch viermal messen, {1 state}, jedes Mal neu angelegt",
 	remedy.MsgNextBetter:  "{0 point} mit einem doppelt so guten Messmittel mit bekanntem Nullpunkt messen, {1 state}",
 
-	"remedy.settles": "{0}: {1 percent}",
+	"remedy.settles": "entscheidet mit {1 percent} Aussicht: {0}",
 
 	"remedy.together": "{0}: alles, was außerhalb oder unsicher ist, zusammen",
 
@@ -176,7 +176,7 @@ In der Datei ändert sich nichts. Was am Fahrzeug geändert wird, ist neu zu mes
 	"cli.next.title":      "was als Nächstes zu messen ist, und wie viel vom Unsicheren oder Wartenden es voraussichtlich entscheidet:",
 	"cli.next.reading":    "  {0}. {1}: {2} von {3}",
 	"cli.next.nearer":     "  {0}. {1}: entscheidet allein nichts, aber anderes wartet auch darauf",
-	"cli.next.settles":    "       entscheidet {0}",
+	"cli.next.settles":    "       {0}",
 	"cli.remedy.care": "Räder verkeilen, auf Unterstellböcken ausreichender Tragkraft arbeiten, mit zugelassenem Gerät heben. Achse, Motor oder " +
 		"Getriebe abfangen, bevor gelöst wird, was sie hält; Federn bleiben gespannt. Schweißen an Wellen einem befugten Wellenbauer " +
 		"überlassen. Örtliche Vorschriften gehen vor. Danach neu messen.",

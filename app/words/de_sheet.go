@@ -93,7 +93,7 @@ var deSheet = table{
 	"sheet.column.half":      "B Mitte zu hint. Fläche",
 	"sheet.column.slip":      "C ausgezogen",
 	"sheet.column.how":       "woher bekannt",
-	"sheet.column.residual":  "bleibt ungleich",
+	"sheet.column.residual":  "Restbeugewinkel",
 	"sheet.column.ripple":    "Ungleichförmigkeit",
 	"sheet.column.obstacle":  "neben der Welle",
 	"sheet.column.station":   "hinter vord. Gelenk",

@@ -2,9 +2,17 @@ package words
 
 // deTake: the lists of findings, readings and stops, and what can be measured beyond the shaft line.
 var deTake = table{
+	"refused.text":     "{0 point}: ein Text von 1 bis 60 Zeichen ist verlangt, etwa „{1}“",
+	"refused.number":   "{0 point}: eine Zahl ist verlangt",
+	"refused.slope":    "{0 point} {1 deg} liegt über ±90°; prüfen, an welcher Fläche der Winkelmesser lag, dann neu eingeben",
+	"refused.turn":     "{0 point} {1 deg} liegt über ±360°; neu eingeben",
+	"refused.negative": "{0 point} {1} kann nicht negativ sein; neu eingeben",
+	"refused.whole":    "{0 point} {1} muss eine ganze Zahl sein; neu zählen",
+	"refused.code":     "{0 point} {1} ist keine der Antworten: {2}",
+
 	"screen.untouched":          "Nicht begonnen: {0}, davon ist nichts gemessen",
-	"screen.found.head":         "{0}: {1}",
-	"screen.found.later":        "{0}, nicht begonnen: {1}",
+	"screen.found.head":         "{0} · Befunde: {1}",
+	"screen.found.later":        "{0} · nicht begonnen: {1}",
 	"screen.filter.all":         "Alle: {0}",
 	"screen.filter.out":         "Nur was AUSSERHALB ist: {0} von {1}",
 	"screen.filter.unsure":      "Nur was UNSICHER ist: {0} von {1}",
@@ -51,8 +59,8 @@ var deTake = table{
 	"screen.obstacle":         "Hindernis {0}",
 	"screen.obstacle.unnamed": "Hindernis ohne Nummer",
 	"screen.obstacle.row":     "{0} von {1} Stellen gemessen",
-	"screen.obstacle.new":     "Ein weiteres Hindernis: {0}",
-	"screen.obstacle.of":      "Hindernis {0}: {1}",
+	"screen.obstacle.new":     "Hindernis {0} hinzufügen",
+	"screen.obstacle.of":      "{1} {0}",
 	"screen.next.group":       "{0}: noch {1} aus dieser Gruppe zu messen",
 	"screen.next.begun":       "der Wellenstrang ist fertig; dann {0}, schon begonnen",
 	"screen.next.back":        "diese Gruppe ist fertig; zurück zum Wellenstrang",
@@ -66,6 +74,6 @@ var deTake = table{
 	"screen.records.by":        "Alle Messungen, nach Stelle: {0}",
 	"screen.records.tap.point": "Tippen: nach Stelle ordnen",
 	"screen.records.tap.time":  "Tippen: neueste zuerst",
-	"screen.records.head":      "{0}: {1}",
+	"screen.records.head":      "{0} · Messungen: {1}",
 	"screen.record.by_other":   "Gerät {0}",
 }

@@ -10,7 +10,7 @@ var enAdvice = table{
 		"the axle, and read {0 point} again",
 	checks.MsgOffBump:     "it only passes through here: read again at ride height",
 	checks.MsgReadAgain:   "read {0 input} again, {1 state}: this one decides",
-	checks.MsgZeroAgain:   "the zero of {0} decides: turn it end for end in the same place and read both ways",
+	checks.MsgZeroAgain:   "the zero of {0 subject} decides: turn it end for end in the same place and read both ways",
 	checks.MsgReadAssumed: "{0 point} was never read and decides: read it",
 	checks.MsgTurnPinion: "turn the front end of the pinion {0 word} (wedge, links); mind the oil to its bearings, on a front axle the caster. First " +
 		"frame and axle on stands: springs are loaded, a loose axle rolls",
@@ -31,7 +31,7 @@ var enAdvice = table{
 	checks.MsgHeights:       "{0 point} was read at heights {1 mm} apart: read it again at one height",
 	checks.MsgDisputedID: "reading {0 id} counts for nothing: two records share its id, or its corrections run in a ring; strike " +
 		"the wrong one",
-	checks.MsgReverse: "{0} was turned end for end in setup {1}, so its zero counts double: lay it on one place both ways and " +
+	checks.MsgReverse: "{0 subject} was turned end for end in setup {1}, so its zero counts double: lay it on one place both ways and " +
 		"say each time which end faced forward",
 	checks.MsgOutlier:       "{0 point} {1 base} stands apart from its repeats: look again, then strike it with the reason or read once more",
 	checks.MsgThirdReading:  "{0 point}: the two readings differ by more than the tool explains; take a third",
@@ -48,9 +48,9 @@ var enAdvice = table{
 	checks.MsgSpeedGoverned: "highest shaft speed {0 rev/min}, from a governed road speed: {1}",
 	checks.MsgSetupsBridged: "slopes of setup {0} were moved to setup {1} by the two readings of the frame mark",
 	checks.MsgHeightWidened: "{0 point} was read {1 mm} higher or lower: widened by {2 deg}",
-	checks.MsgZeroFound: "{0}, setup {1}: turned end for end, its zero stands at {2 deg}, give or take {3 deg}; its readings there " +
+	checks.MsgZeroFound: "{0 subject}, setup {1}: turned end for end, its zero stands at {2 deg}, give or take {3 deg}; its readings there " +
 		"are corrected by that",
-	checks.MsgWayUnsaid:      "which end of {0} faced forward was not said: taken as the same each time, so that its zero cancels",
+	checks.MsgWayUnsaid:      "which end of {0 subject} faced forward was not said: taken as the same each time, so that its zero cancels",
 	checks.MsgMatchNoVerdict: "equal ends don't prove a small residual; look at that one",
 	checks.MsgWorstState:     "the largest angle stands here: {0 state}",
 	checks.MsgDecidedBy:      "held back most by: {0 finding}",

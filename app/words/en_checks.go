@@ -24,7 +24,7 @@ var enChecks = table{
 	"finding.side_view":      "side view only: {0} not read, taken as 0",
 	"finding.assumed":        "{0} not read, taken as 0",
 
-	"input.zero": "zero of {0}",
+	"input.zero": "zero of {0 subject}",
 
 	"limit.max":     "at most {0}",
 	"limit.min":     "at least {0}",
@@ -35,6 +35,7 @@ var enChecks = table{
 	"subject.front":  "front joint",
 	"subject.centre": "centre joint",
 	"subject.rear":   "rear joint",
+	"subject.finder": "finder",
 
 	"check.joint.angle":         "joint angle",
 	"check.joint.most_angle":    "most joint angle over the travel",

@@ -16,10 +16,10 @@ var enDraw = table{
 	"draw.no_length":       "length not read",
 	"draw.slip":            "slip drawn out {0}",
 	"draw.worst":           "{0}: {1}, limit {2}",
-	"draw.end":             "{0 state}, {1 mm}",
-	"draw.figure.residual": "left uneven {0}",
+	"draw.end":             "{0 state}, hub at {1 mm}",
+	"draw.figure.residual": "residual {0}",
 	"draw.figure.at":       "{0 mm} below the arch",
-	"draw.residual":        "What the joints leave uneven (residual): {0}.",
+	"draw.residual":        "Residual of the joints together: {0}.",
 
 	"draw.obstacle":        "{0}: gap {1}",
 	"draw.room":            "{0}; least room over the travel {1}: {2}, limit {3}",
@@ -77,12 +77,12 @@ var enDraw = table{
 	"draw.legend.ends":  "Thick circles were read; the thin grey rim only shows where the flange is. Holes are drawn evenly spaced.",
 
 	"draw.title.splines": "Tooth forms that agree with what was read, laid over each other",
-	"draw.candidate":     "{0} {1}, {2}",
+	"draw.candidate":     "{0} {1}, flanks {2}",
 	"draw.read_diameter": "read ⌀ {0}",
 	"draw.no_candidate":  "No standard spline agrees with what was read, or too little was: {0}.",
 	"draw.no_splines":    "No splines were counted.",
-	"draw.legend.splines": "Thick arcs are the diameters read, dashed lines the forms of the standards. That sizes agree says nothing of " +
-		"lash: try by hand.",
+	"draw.legend.splines": "Thick arcs are the diameters read, dashed lines the forms of the standards. T: teeth. That sizes agree says " +
+		"nothing of lash: try by hand.",
 
 	"cli.drawn": "drawn into {0}",
 

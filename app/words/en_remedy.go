@@ -126,11 +126,11 @@ Nothing is changed in the file. What is changed on the vehicle is to be measured
 	remedy.MsgNextRead:    "read {0 point}, {1 state}",
 	remedy.MsgNextState:   "have {0 point} stated, from a plate, a book or the maker",
 	remedy.MsgNextMeasure: "measure {0 point}, {1 state}, instead of stating or guessing it",
-	remedy.MsgNextTurned:  "read {1 point} again with {0}, {2 state}, in setup {3}, the finder turned end for end",
+	remedy.MsgNextTurned:  "read {1 point} again with {0 subject}, {2 state}, in setup {3}, the finder turned end for end",
 	remedy.MsgNextRepeat:  "read {0 point} four times more, {1 state}, laid on anew each time",
 	remedy.MsgNextBetter:  "read {0 point} with a tool twice as good whose zero is known, {1 state}",
 
-	"remedy.settles": "{0}: {1 percent}",
+	"remedy.settles": "{1 percent} chance to decide {0}",
 
 	"remedy.together": "{0}: all that is out or unsure, together",
 
@@ -174,7 +174,7 @@ Nothing is changed in the file. What is changed on the vehicle is to be measured
 	"cli.next.title":      "what to read next, and how much of what is unsure or waiting it is expected to decide:",
 	"cli.next.reading":    "  {0}. {1}: {2} of {3}",
 	"cli.next.nearer":     "  {0}. {1}: decides nothing alone, but others wait for it too",
-	"cli.next.settles":    "       decides {0}",
+	"cli.next.settles":    "       {0}",
 	"cli.remedy.care": "Chock the wheels, work on axle stands of the right rating, lift with what is rated for it. Carry axle, engine or gearbox " +
 		"before what holds them is loosened; springs stay loaded. Leave welding on shafts to a licensed builder. Local rules come " +
 		"first. Measure again afterwards.",

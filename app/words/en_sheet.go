@@ -93,7 +93,7 @@ var enSheet = table{
 	"sheet.column.half":      "B centre to rear face",
 	"sheet.column.slip":      "C drawn out",
 	"sheet.column.how":       "how known",
-	"sheet.column.residual":  "left uneven",
+	"sheet.column.residual":  "residual",
 	"sheet.column.ripple":    "speed ripple",
 	"sheet.column.obstacle":  "beside the shaft",
 	"sheet.column.station":   "behind the front joint",

@@ -2,9 +2,17 @@ package words
 
 // enTake: the lists of findings, readings and stops, and what can be measured beyond the shaft line.
 var enTake = table{
+	"refused.text":     "{0 point} takes a text of 1 to 60 characters such as “{1}”",
+	"refused.number":   "{0 point} takes a number",
+	"refused.slope":    "{0 point} {1 deg} is beyond ±90°; check which face the finder lay on, then enter it again",
+	"refused.turn":     "{0 point} {1 deg} is beyond ±360°; enter it again",
+	"refused.negative": "{0 point} {1} can't be negative; enter it again",
+	"refused.whole":    "{0 point} {1} must be a whole number; count again",
+	"refused.code":     "{0 point} {1} is not one of its answers: {2}",
+
 	"screen.untouched":          "Not begun: {0}, nothing of these was read yet",
-	"screen.found.head":         "{0}: {1}",
-	"screen.found.later":        "{0}, not begun: {1}",
+	"screen.found.head":         "{0} · findings: {1}",
+	"screen.found.later":        "{0} · not begun: {1}",
 	"screen.filter.all":         "All: {0}",
 	"screen.filter.out":         "Only what is OUT: {0} of {1}",
 	"screen.filter.unsure":      "Only what is UNSURE: {0} of {1}",
@@ -51,8 +59,8 @@ var enTake = table{
 	"screen.obstacle":         "Obstacle {0}",
 	"screen.obstacle.unnamed": "Obstacle without a name",
 	"screen.obstacle.row":     "{0} of {1} stops read",
-	"screen.obstacle.new":     "A further obstacle: {0}",
-	"screen.obstacle.of":      "Obstacle {0}: {1}",
+	"screen.obstacle.new":     "Add obstacle {0}",
+	"screen.obstacle.of":      "{1} {0}",
 	"screen.next.group":       "{0}: {1} still to read of this group",
 	"screen.next.begun":       "the shaft line is done; then {0}, which you began",
 	"screen.next.back":        "this group is done; back to the shaft line",
@@ -66,6 +74,6 @@ var enTake = table{
 	"screen.records.by":        "All readings, by what was read: {0}",
 	"screen.records.tap.point": "Tap: put them together by what was read",
 	"screen.records.tap.time":  "Tap: newest first",
-	"screen.records.head":      "{0}: {1}",
+	"screen.records.head":      "{0} · readings: {1}",
 	"screen.record.by_other":   "device {0}",
 }
