@@ -12,13 +12,16 @@ SHARED := yokebook/measure/store/... yokebook/sync/... yokebook/app/logbook/... 
 GOLDENS := findings texts drawings sheet pages parts
 
 .DEFAULT_GOAL := help
-.PHONY: help run test build headless lint vet race test-servers test-android apk aab icon same-bits golden $(addprefix golden-,$(GOLDENS)) bench soak pictures picture clean
+.PHONY: help run ready test build headless lint vet race test-servers test-android apk aab icon same-bits golden $(addprefix golden-,$(GOLDENS)) bench soak pictures picture clean
 
 help: ## list what can be made
 	@awk -F ':.*## ' '/^[a-z-]+:.*## /{printf "  make %-10s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
 
 run: ## open the window; without a display, check the demo build on the terminal
 	@.ci/start $(DEMO)
+
+ready: ## install what build and tests need and is missing, and nothing else
+	@.ci/need window test
 
 test: ## everything that must hold, set-up included
 	@.ci/need window test
