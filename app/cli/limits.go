@@ -1,6 +1,8 @@
 package cli
 
 import (
+	"strconv"
+
 	"github.com/spf13/cobra"
 
 	"yokebook/checks/limits"
@@ -48,12 +50,21 @@ func (p Program) limits() *cobra.Command {
 	return c
 }
 
-// span writes a value, or a range where there is an upper one, to the last digit of the table.
+// span writes a value, or a range where there is an upper one, to four digits: no source gives more,
+// and two thirds have no last one.
 func (p Program) span(value, upper float64) string {
 	if upper == 0 {
-		return p.Language.Exact(value)
+		return p.Language.Exact(fourDigits(value))
 	}
-	return p.Language.Exact(value) + " … " + p.Language.Exact(upper)
+	return p.Language.Exact(fourDigits(value)) + " … " + p.Language.Exact(fourDigits(upper))
+}
+
+func fourDigits(x float64) float64 {
+	short, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 4, 64), 64)
+	if err != nil {
+		return x
+	}
+	return short
 }
 
 func (p Program) unitOrNone(unit string) string {

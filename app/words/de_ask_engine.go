@@ -50,14 +50,14 @@ var deEngineAsked = map[string]asked{
 // deMassAsked: what goes in and what came out, and the sling.
 var deMassAsked = map[string]asked{
 	"engine_gearbox.mass":     {"Wie schwer sind der neue Motor und das Getriebe zusammen?", "Auf der Waage, komplett wie eingebaut, mit Flüssigkeiten."},
-	"engine_gearbox.x":        {"Liegt ihr Schwerpunkt vor oder hinter der Vorderachslinie, und wie weit?", "Wo sie an einer Hebestelle waagrecht hängen, ins Fahrzeug übertragen."},
-	"engine_gearbox.y":        {"Auf welcher Seite der Fahrzeugmitte liegt ihr Schwerpunkt, und wie weit?", "Wo sie an einer Hebestelle waagrecht hängen, ins Fahrzeug übertragen."},
+	"engine_gearbox.x":        {"Liegt ihr Schwerpunkt vor oder hinter der Vorderachslinie, und wie weit?", "Waagrecht unter einem Haken hängend: wo dessen Lot sie trifft, ins Fahrzeug übertragen."},
+	"engine_gearbox.y":        {"Auf welcher Seite der Fahrzeugmitte liegt ihr Schwerpunkt, und wie weit?", "Waagrecht unter einem Haken hängend: wo dessen Lot sie trifft, ins Fahrzeug übertragen."},
 	"lift_front.mass":         {"Was zeigt die Waage an der VORDEREN Hebestelle?", "Motor und Getriebe waagrecht, an zwei Stellen gehalten, jede an eigener Waage."},
 	"lift_front.x":            {"Liegt die VORDERE Hebestelle vor oder hinter der Vorderachslinie, und wie weit?", "So wie es im Fahrzeug stehen wird."},
 	"lift_rear.mass":          {"Was zeigt die Waage an der HINTEREN Hebestelle?", "Motor und Getriebe waagrecht, an zwei Stellen gehalten, jede an eigener Waage."},
 	"lift_rear.x":             {"Liegt die HINTERE Hebestelle vor oder hinter der Vorderachslinie, und wie weit?", "So wie es im Fahrzeug stehen wird."},
 	"old_engine_gearbox.mass": {"Wie schwer sind der alte Motor und das Getriebe zusammen?", "Auf der Waage, komplett wie ausgebaut."},
-	"old_engine_gearbox.x":    {"Lag der alte Schwerpunkt vor oder hinter der Vorderachslinie, und wie weit?", "Wo sie an einer Hebestelle waagrecht hängen, ins Fahrzeug übertragen."},
+	"old_engine_gearbox.x":    {"Lag der alte Schwerpunkt vor oder hinter der Vorderachslinie, und wie weit?", "Waagrecht unter einem Haken hängend: wo dessen Lot sie trifft, ins Fahrzeug übertragen."},
 	"wheelbase.length":        {"Wie weit sind Vorder- und Hinterachslinie auseinander?", "Nabenmitte zu Nabenmitte, Mittel beider Seiten, oder aus den Papieren."},
 	"front_axle.mass":         {"Was wog die VORDERACHSE vor dem Umbau?", "Beide Vorderräder auf der Waage, Fahrzeug waagrecht, wie gebraucht, bevor etwas geändert wird."},
 	"rear_axle.mass":          {"Was wog die HINTERACHSE vor dem Umbau?", "Beide Hinterräder auf der Waage, Fahrzeug waagrecht, wie gebraucht, bevor etwas geändert wird."},

@@ -153,15 +153,16 @@ var deCautions = table{
 		"ablassen, die Räder am Boden verkeilen und von der Achse wegbleiben: sie kann fallen und pendeln.",
 	"caution.bump": "Auf den Anschlägen sind die Federn hoch gespannt. Die Achse mit einem tragfähigen Heber oder durch echte Last " +
 		"anheben, nie mit Gurt oder losem Klotz; Hände und Kopf bleiben aus dem Spalt.",
-	"caution.lift": "Heben: niemand unter oder neben der Last. Gehänge, Haken und Hebestellen bekannter Tragkraft, Stränge 45° oder mehr zur " +
-		"Waagrechten, nie unter 30°. Diese Zahlen sind kein Hebeplan; wo Vorschriften eine befugte Person verlangen, diese holen.",
+	"caution.lift": "Heben: niemand unter oder neben der Last. Gehänge, Haken und Hebestellen bekannter Tragkraft; zwei Stränge oder mehr, 45° " +
+		"oder mehr zur Waagrechten, nie unter 30°: an einem Strang dreht und kippt die Last. Diese Zahlen sind kein Hebeplan; wo Vorschriften eine befugte Person verlangen, diese holen.",
 	"caution.turning": "Eine drehende Welle erfasst Kleidung, Haare und Handschuhe. Motor aus, Schlüssel ab, Batterie ab, Getriebe im Leerlauf, Räder " +
 		"am Boden verkeilt; die Welle nur von Hand drehen und aus ihrer Linie bleiben.",
 	"caution.clutch": "Belagstaub kann Asbest enthalten: feucht abwischen, nie ausblasen oder bürsten. Die Feder der Druckplatte ist gespannt: alle " +
 		"Schrauben reihum, jede ein wenig. Getriebe und Schwungrad sind schwer: zugelassener Heber, niemand darunter.",
 	"caution.weld": "Schweißen an Welle, Gabel oder gehärtetem Bolzen ändert Festigkeit und Wuchtung, ohne dass man es sieht. Das einem " +
 		"befugten Wellenbauer überlassen, der danach wuchtet; Batterie ab, Kraftstoff und Fett weg.",
-	"caution.firstrun": "Erster Lauf: Böcke unter der ACHSE in Fahrlage, nie hängend. Niemand in der Linie der Welle. Passmarken, " +
+	"caution.firstrun": "Erster Lauf: Böcke unter der ACHSE in Fahrlage, nie hängend; nur im Leerlauf, denn hält man ein Rad, dreht das andere doppelt so " +
+		"schnell. Niemand in der Linie der Welle oder neben einem Rad, Abgas nach draußen. Passmarken, " +
 		"Sicherungsringe prüfen, und dass das Schiebestück in seinen Marken steht. Bei jedem Brummen anhalten, das mit der " +
 		"Fahrgeschwindigkeit steigt statt mit der Motordrehzahl.",
 }
