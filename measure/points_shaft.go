@@ -72,12 +72,12 @@ var shaftPoints = []Point{
 var clearancePoints = []Point{
 	{Key: "obstacle.gap", Moves: true, Group: GroupClearance, Quantity: Length, Low: 0, High: 500, Caution: CautionUnder,
 		Question: "How far is the obstacle from a string between the two joint centres? It has a number.",
-		Place:    "Shortest way from the string, or from the shaft's surface plus half the tube."},
+		Place:    "Shortest distance from the string, or from the shaft's surface plus half the tube."},
 	{Key: "obstacle.station", Group: GroupClearance, Quantity: Length, Low: 0, High: 3000, Caution: CautionUnder,
-		Question: "How far behind the front joint does the obstacle stand? Same tag as its gap.",
+		Question: "How far behind the front joint does the obstacle stand? Same number as its gap.",
 		Place:    "Along the shaft, from the centre of the front joint."},
 	{Key: "obstacle.side", Group: GroupClearance, Quantity: Answer, Low: 1, High: 3, Caution: CautionUnder,
 		Codes:    []Code{{1, "above"}, {2, "below"}, {3, "beside"}},
-		Question: "On which side of the shaft is the obstacle? Same tag as its gap.",
+		Question: "On which side of the shaft is the obstacle? Same number as its gap.",
 		Place:    "As it stands to the shaft at ride height."},
 }
