@@ -140,7 +140,7 @@ func (s *Screen) stances() page {
 	for _, state := range measure.States {
 		kind := part.Ordinary
 		if state == m.Stop().State {
-			kind = part.Main
+			kind = part.Chosen
 		}
 		q.answers = append(q.answers, answer{name: "stance." + state.String(), words: sentence(s.lang.State(state)), kind: kind,
 			picture: func() draw.Page { return tool.Stand(state) }, tap: s.does(func() { m.SetState(state) })})

@@ -54,7 +54,7 @@ func (v *drawingVisit) views(s *Screen) page {
 	for _, view := range draw.Views {
 		kind := part.Ordinary
 		if view == v.model.View() {
-			kind = part.Standing
+			kind = part.Chosen
 		}
 		q.answers = append(q.answers, answer{name: "view." + string(view), words: s.lang.Say("drawing.view." + string(view)), kind: kind,
 			tap: s.does(func() {

@@ -24,18 +24,20 @@ func (s *Screen) keypad() page {
 	keep := s.does(m.Keep)
 	lay := &arrange.Take{
 		Stand:   s.standKeys(),
-		Picture: s.linePicture(),
+		Picture: s.linePicture(stop.Point),
 		Lay:     s.layKey(),
 		Decimal: s.typeKey("key.decimal", s.decimalSign(), m.Decimal),
 		Erase:   part.NewWordKey("key.erase", part.Ordinary, s.lang.Say("screen.erase"), func() { s.types(m.Erase) }),
 		More:    part.NewWordKey("more", part.Standing, s.lang.Say("screen.more"), s.does(m.OpenMore)),
 		Keep:    s.keepKeys(keep),
-		Hint:    part.NewText(s.lang.Place(stop.Point), 14, 20, part.Quiet),
+		Hint:    part.NewText(s.lang.Place(stop.Point), 14, 20, part.Quiet).AtTop(),
 	}
 	name := s.stopName(stop)
 	asked := s.lang.Question(stop.Point)
 	if m.Page() == take.Height {
 		name, asked = s.lang.Say("screen.height.name"), s.lang.Say("screen.type_height")
+		hub, _ := measure.PointOf("hub.height")
+		lay.Picture, lay.Hint = s.linePicture(hub), part.NewText(s.lang.Place(hub), 14, 20, part.Quiet).AtTop()
 		lay.More = part.NewWordKey("back", part.Standing, s.lang.Say("screen.back"), func() { s.goBack() })
 	}
 	if r := m.Reversing(); r != nil && m.Page() == take.Keypad {
@@ -197,10 +199,9 @@ func (evenly) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	}
 }
 
-// linePicture shows where the tool goes at the stop.
-func (s *Screen) linePicture() *part.Picture {
-	stop := s.take.Stop()
-	scene := tool.Scene{Point: stop.Point, State: stop.State, Shafts: s.take.Build().Layout.Shafts}
+// linePicture shows where the tool goes for a point, as the vehicle stands at the stop.
+func (s *Screen) linePicture(p measure.Point) *part.Picture {
+	scene := tool.Scene{Point: p, State: s.take.Stop().State, Shafts: s.take.Build().Layout.Shafts}
 	return part.NewPicture(func() draw.Page { return tool.Line(scene) }, s.lang.Say("screen.front"))
 }
 

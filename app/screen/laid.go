@@ -38,7 +38,7 @@ func (s *Screen) laying() page {
 	for _, l := range take.Layings {
 		kind := part.Ordinary
 		if l == before {
-			kind = part.Standing
+			kind = part.Chosen
 		}
 		q.answers = append(q.answers, answer{name: "laid." + string(l), words: s.lang.Say("screen.laid." + string(l)), kind: kind, front: true,
 			picture: func() draw.Page { return tool.Laid(string(l)) }, tap: s.does(func() { m.Lay(l) })})

@@ -70,7 +70,7 @@ func (s *Screen) stopRow(stop route.Stop) fyne.CanvasObject {
 	}
 	kind := part.Row
 	if sameStop(s.take.Stop(), stop) {
-		kind = part.Standing
+		kind = part.Chosen
 	}
 	return part.NewKey(name, kind, face, s.does(func() { s.take.Go(stop) }))
 }

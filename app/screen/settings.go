@@ -143,7 +143,7 @@ func (v *settings) choices(s *Screen, row settle.Row) page {
 	for _, choice := range row.Choices {
 		kind := part.Ordinary
 		if choice == s.set.Value(row.Key) {
-			kind = part.Main
+			kind = part.Chosen
 		}
 		q.answers = append(q.answers, answer{name: "choice." + choice, words: sentence(s.choiceWords(row.Key, choice)), kind: kind,
 			tap: s.does(func() {

@@ -190,11 +190,12 @@ func (t *Take) wide(page fyne.Size, s Sizes) {
 	high := clamp((page.Height-2*m-6*s.Gap-90)/6, s.Key, 130)
 	grid(t.across(t.row(), 4), len(t.row()), m, m, left, high, s.Gap)
 	y := m + high + s.Gap
-	const question, hint = 90, 70
+	const question, hint = 76, 56 // how it is done right under what is asked
 	place(t.Question, m, y, left, question)
 	y += question
-	place(t.Picture, m, y, left, page.Height-m-hint-s.Gap-y)
-	place(t.Hint, m, page.Height-m-hint, left, hint)
+	place(t.Hint, m, y, left, hint)
+	y += hint + s.Gap
+	place(t.Picture, m, y, left, page.Height-m-y)
 	x := page.Width - m - right
 	pad := 4*high + 3*s.Gap
 	bottom := page.Height - m - high

@@ -22,6 +22,7 @@ const (
 	Row           // a row of a list
 	Risky         // takes something out of use
 	Siding        // goes on as Main does and says a side by its picture, which needs a plain ground
+	Chosen        // is what holds now, among others that may be picked
 )
 
 // Key is a large key. Whether it is pressed quickly or slowly, its event comes exactly once: on a
@@ -148,6 +149,8 @@ func (r *keyRenderer) paint() {
 		r.ground.FillColor, r.ground.StrokeColor, r.ground.StrokeWidth = p.Key, p.Main, 5
 	case Standing:
 		r.ground.FillColor = p.State
+	case Chosen:
+		r.ground.FillColor, r.ground.StrokeColor, r.ground.StrokeWidth = p.State, p.Main, 5
 	case Row:
 		r.ground.FillColor = p.Field
 	case Risky:

@@ -65,7 +65,11 @@ func (r *pictureRenderer) Layout(size fyne.Size) {
 		scale := min(w/float32(r.drawn.Wide), h/float32(r.drawn.High))
 		w, h = scale*float32(r.drawn.Wide), scale*float32(r.drawn.High)
 	}
-	put(r.image, (size.Width-w)/2, (size.Height-h)/2, w, h)
+	x, y := (size.Width-w)/2, (size.Height-h)/2
+	if label := r.label.MinSize(); r.p.label != "" && x < label.Width && y < label.Height { // off the label, as far as there is room
+		y = size.Height - h
+	}
+	put(r.image, x, y, w, h)
 	r.label.Move(fyne.NewPos(0, 0))
 	r.label.Resize(r.label.MinSize())
 }
