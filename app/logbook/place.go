@@ -40,6 +40,10 @@ type Place struct {
 	Groups []string `json:"groups"` // groups beyond the shaft line that are on the route
 	ByUse  bool     `json:"by_use"` // the route goes by what settles most
 
+	// Pages lie over the stop, the lowest first: the name of each and, after a colon, what it is about
+	// or what was half written on it.
+	Pages []string `json:"pages"`
+
 	Fresh *Fresh `json:"fresh"` // a build that was being started; nil: none
 
 	Visits []string `json:"visits"` // pages that lie over it, the lowest first
@@ -127,7 +131,7 @@ func (s *Shelf) earlier(than measure.ID) []Place {
 	var out []Place
 	for _, p := range append([]Place{f.Place}, f.Earlier...) {
 		if p.Build != than && p.Build != "" && len(out) < mostPlaces {
-			p.Open, p.Fresh, p.Visits = false, nil, nil
+			p.Open, p.Pages, p.Fresh, p.Visits = false, nil, nil, nil
 			out = append(out, p)
 		}
 	}

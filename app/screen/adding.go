@@ -11,14 +11,50 @@ import (
 )
 
 // addVisit asks for a place, one question after the other.
-type addVisit struct{ model *share.Adding }
+type addVisit struct {
+	model *share.Adding         // nil: it is opened again, and the places are not there yet
+	asked share.Asked           // how far it had come then
+	half  map[share.Step]string // what was written, by question
+}
+
+func (v *addVisit) mark() string {
+	kept := addMark{v.asked, map[share.Step]string{}}
+	if v.model != nil {
+		kept.Asked = v.model.Asked()
+	}
+	for step, text := range v.half {
+		if !share.Secret(step, text) {
+			kept.Half[step] = text
+		}
+	}
+	return markOf("add", kept)
+}
+
+// addMark is how far the adding of a place has come.
+type addMark struct {
+	Asked share.Asked           `json:"asked"`
+	Half  map[share.Step]string `json:"half"`
+}
+
+func addOf(m addMark) *addVisit { return &addVisit{asked: m.Asked, half: m.Half} }
+
+func (*addVisit) draft() string { return "add" }
 
 func (v *addVisit) back(s *Screen) bool {
 	s.stopWork()
-	return v.model.Back()
+	return v.model != nil && v.model.Back()
 }
 
 func (v *addVisit) page(s *Screen) page {
+	if s.sharing == nil {
+		return s.ask(question{title: s.lang.Say("offer.begins"), foot: s.back()})
+	}
+	if v.model == nil {
+		v.model = s.sharing.Resume(v.asked)
+	}
+	if v.half == nil {
+		v.half = map[share.Step]string{}
+	}
 	if s.working() {
 		return s.ask(question{title: breakable(s.lang.Say("add.asking", v.model.Address())), foot: s.back()})
 	}
@@ -57,6 +93,14 @@ func (v *addVisit) write(s *Screen) page {
 		entry.SetText(v.model.User())
 	case share.AskFolder, share.AskServer, share.AskDevice:
 		entry.SetText(v.model.Address())
+	}
+	if half, ok := v.half[v.model.Step()]; ok {
+		entry.SetText(half)
+	}
+	atEnd(entry)
+	entry.OnChanged = func(text string) {
+		v.half[v.model.Step()] = text
+		s.remember()
 	}
 	entry.SetPlaceHolder(s.lang.Say("add." + step + ".hint"))
 	goOn := s.does(func() {

@@ -177,6 +177,7 @@ func (s *Screen) skips() page {
 func (s *Screen) skipNote() page {
 	entry := s.entry()
 	entry.SetPlaceHolder(s.lang.Say("screen.skips.hint"))
+	s.noting(entry)
 	skip := s.does(func() { s.take.Skip(strings.TrimSpace(entry.Text)) })
 	entry.OnSubmitted = func(string) { skip() }
 	p := s.ask(question{title: s.lang.Say("screen.skips"), field: entry, answers: []answer{
@@ -185,6 +186,16 @@ func (s *Screen) skipNote() page {
 	p.focus = entry
 	p.answers = nil
 	return p
+}
+
+// noting lets an entry hold the half-written reason of the page.
+func (s *Screen) noting(entry *part.Entry) {
+	entry.SetText(s.take.Note())
+	atEnd(entry)
+	entry.OnChanged = func(text string) {
+		s.take.Noting(text)
+		s.remember()
+	}
 }
 
 // tools asks what one reads with.

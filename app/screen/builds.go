@@ -26,7 +26,11 @@ func (s *Screen) builds() page {
 		s.glance()
 	}
 	s.racks.Find("")
-	fresh := s.does(func() { s.fresh = start.New() })
+	fresh := s.does(func() {
+		if s.fresh = s.draft; s.fresh == nil {
+			s.fresh = start.New()
+		}
+	})
 	if s.racks.All() == 0 {
 		return s.noBuild(fresh)
 	}

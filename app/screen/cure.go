@@ -20,25 +20,61 @@ type cureVisit struct {
 	*cure.Model
 	asked cure.Stage // the last stage whose work was begun; List: none
 	said  *part.Text // how far the search is, on the page that is shown
+	then  *cureMark  // where the program ended, until the ways are found again; nil: nowhere
 }
 
-func (s *Screen) newCure(f checks.Finding) visit {
+// cureMark is what is looked at about which finding.
+type cureMark struct {
+	Finding string     `json:"finding"`
+	Stage   cure.Stage `json:"stage"`
+	Way     int        `json:"way"`
+}
+
+func (s *Screen) newCure(f checks.Finding) *cureVisit {
 	return &cureVisit{Model: cure.New(s.take.Build(), s.take.Findings(), f), asked: cure.List}
 }
 
-// cureOf asks about a finding by its key; nil where it is no longer there or no longer asks.
-func (s *Screen) cureOf(key string) visit {
-	if s.take != nil {
-		for _, f := range s.take.Findings() {
-			if f.Key() == key && remedy.Asks(f) {
-				return s.newCure(f)
-			}
+// cureOf asks about a finding again; nil where it is no longer there or no longer asks.
+func (s *Screen) cureOf(m cureMark) visit {
+	for _, f := range s.take.Findings() {
+		if f.Key() == m.Finding && remedy.Asks(f) {
+			v := s.newCure(f)
+			v.then = &m
+			return v
 		}
 	}
 	return nil
 }
 
-func (v *cureVisit) mark() string { return "cure:" + v.Finding().Key() }
+func (v *cureVisit) mark() string {
+	if v.then != nil {
+		return markOf("cure", *v.then)
+	}
+	m := cureMark{Finding: v.Finding().Key(), Stage: v.Stage()}
+	switch m.Stage {
+	case cure.OneWay, cure.Trying, cure.Tried:
+		m.Way = v.At()
+	}
+	return markOf("cure", m)
+}
+
+// goOn goes where the program ended, now that the ways are found.
+func (v *cureVisit) goOn() {
+	if v.then == nil {
+		return
+	}
+	at := *v.then
+	v.then = nil
+	if at.Stage == cure.OneWay || at.Stage == cure.Trying || at.Stage == cure.Tried {
+		v.Open(at.Way)
+	}
+	switch {
+	case at.Stage == cure.Short && len(v.NotAlone()) > 0:
+		v.OpenShort()
+	case at.Stage > cure.Short && v.Stage() == cure.OneWay:
+		v.Try()
+	}
+}
 
 func (v *cureVisit) back(s *Screen) bool {
 	if v.Stage() == cure.Trying {
@@ -87,7 +123,10 @@ func (v *cureVisit) looking(s *Screen) page {
 		if err != nil {
 			return nil
 		}
-		return func() { v.Found(t) }
+		return func() {
+			v.Found(t)
+			v.goOn()
+		}
 	})
 	if v.Stage() != cure.Looking { // the work was done at once
 		return v.page(s)

@@ -28,7 +28,20 @@ type drawingVisit struct {
 	choose bool // asks which drawing
 }
 
-func (v *drawingVisit) mark() string { return "drawing:" + v.look }
+func (v *drawingVisit) mark() string {
+	if v.choose {
+		return "drawing:" + whichDrawing + v.look
+	}
+	return "drawing:" + v.look
+}
+
+// whichDrawing stands in the mark where it is asked which drawing.
+const whichDrawing = "which "
+
+func drawingOf(rest string) *drawingVisit {
+	look, choose := strings.CutPrefix(rest, whichDrawing)
+	return &drawingVisit{look: look, choose: choose}
+}
 
 func (v *drawingVisit) back(*Screen) bool {
 	was := v.choose

@@ -3,6 +3,7 @@ package screen
 import (
 	"context"
 	"errors"
+	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -30,7 +31,32 @@ func (s *Screen) newFiles() *filesVisit {
 	return v
 }
 
-func (*filesVisit) back(*Screen) bool { return false }
+func (*filesVisit) draft() string { return "files" }
+
+func (v *filesVisit) back(*Screen) bool {
+	v.said = ""
+	return false
+}
+
+func (v *filesVisit) mark() string {
+	var ids []measure.ID
+	for id, marked := range v.marked {
+		if marked {
+			ids = append(ids, id)
+		}
+	}
+	slices.Sort(ids)
+	return markOf("files", ids)
+}
+
+// filesOf is the page with builds marked as they were.
+func filesOf(ids []measure.ID) *filesVisit {
+	v := &filesVisit{marked: map[measure.ID]bool{}}
+	for _, id := range ids {
+		v.marked[id] = true
+	}
+	return v
+}
 
 func (v *filesVisit) page(s *Screen) page {
 	list, err := s.shelf.List()

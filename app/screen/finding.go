@@ -57,7 +57,7 @@ func (s *Screen) findingActs(f checks.Finding) []fyne.CanvasObject {
 		acts = append(acts, part.NewWordKey("cure", part.Main, s.lang.Say("cure.open"), s.does(func() { s.visit(s.newCure(f)) })))
 	}
 	if len(f.Used) > 0 {
-		acts = append(acts, part.NewWordKey("rests", part.Ordinary, s.lang.Say("rests.open"), s.does(func() { s.visit(restsVisit{f.Key()}) })))
+		acts = append(acts, part.NewWordKey("rests", part.Ordinary, s.lang.Say("rests.open"), s.does(s.take.OpenRests)))
 	}
 	return acts
 }

@@ -10,23 +10,76 @@ import (
 	"yokebook/app/screen/kit"
 	"yokebook/app/screen/part"
 	"yokebook/app/screen/take"
+	"yokebook/measure"
 )
 
 // forming is the form in which an instrument is added or changed: big answers, one written name, and
 // the keypad.
 type forming struct {
-	form  *kit.Form
+	of    string // the instrument that is changed; "" for a new one
+	what  kit.Step
+	form  *kit.Form // nil: not begun
 	name  string
-	typed take.Typed
+	half  map[kit.Step]string // what was typed, by question
+	typed take.Typed          // at the question that is asked
 	err   error
 }
 
+func newForming(of string, what kit.Step) *forming {
+	return &forming{of: of, what: what, half: map[kit.Step]string{}}
+}
+
+func (v *forming) draft() string { return "forming:" + v.of + ":" + string(v.what) }
+
+// formingMark is how far the form has come.
+type formingMark struct {
+	Of      string              `json:"of"`
+	What    kit.Step            `json:"what"`
+	Answers []string            `json:"answers"`
+	Name    string              `json:"name"`
+	Half    map[kit.Step]string `json:"half"`
+}
+
+func (v *forming) mark() string {
+	m := formingMark{v.of, v.what, nil, v.name, v.half}
+	if v.form != nil {
+		m.Answers = v.form.Answers()
+	}
+	return markOf("forming", m)
+}
+
+// formingOf is the form as it was; nil where the instrument is no longer there.
+func (s *Screen) formingOf(m formingMark) visit {
+	v := newForming(m.Of, m.What)
+	if v.name = m.Name; m.Half != nil {
+		v.half = m.Half
+	}
+	if !v.begin(s) {
+		return nil
+	}
+	v.form.Resume(m.Answers)
+	return v
+}
+
+// begin makes the form. It reports false where the instrument is no longer there.
+func (v *forming) begin(s *Screen) bool {
+	if v.form = kit.Add(); v.of == "" {
+		return true
+	}
+	in, ok := measure.InstrumentOf(s.take.Build().Instruments, v.of)
+	v.form = kit.Change(in, v.what)
+	return ok
+}
+
 func (v *forming) back(*Screen) bool {
-	v.typed, v.err = take.Typed{}, nil
+	v.err = nil
 	return v.form.Back()
 }
 
 func (v *forming) page(s *Screen) page {
+	if v.form == nil && !v.begin(s) {
+		return s.ask(question{title: s.lang.Say("tools.gone"), foot: s.back()})
+	}
 	switch v.form.Step() {
 	case kit.Kind:
 		return v.kinds(s)
@@ -42,7 +95,12 @@ func (v *forming) kinds(s *Screen) page {
 	q := question{title: s.lang.Say("tools.new.kind"), foot: s.back()}
 	for _, k := range kit.Kinds {
 		q.answers = append(q.answers, answer{name: "kind." + k.Kind, words: sentence(s.lang.Instrument(k.Kind)),
-			tap: s.does(func() { v.form.Choose(k.Kind) })})
+			tap: s.does(func() {
+				if v.form.Instrument().Kind != k.Kind { // numbers of another kind would mean nothing
+					clear(v.half)
+				}
+				v.form.Choose(k.Kind)
+			})})
 	}
 	return s.ask(q)
 }
@@ -64,7 +122,10 @@ func (v *forming) call(s *Screen) page {
 	}
 	entry.SetText(v.name)
 	atEnd(entry)
-	entry.OnChanged = func(text string) { v.name = text }
+	entry.OnChanged = func(text string) {
+		v.name = text
+		s.remember()
+	}
 	keep := s.does(func() {
 		v.form.Call(v.name)
 		v.finish(s)
@@ -84,6 +145,7 @@ func (v *forming) call(s *Screen) page {
 // number is the keypad of the form. KEEP without a number says that it is not known.
 func (v *forming) number(s *Screen) page {
 	in, step := v.form.Instrument(), string(v.form.Step())
+	v.typed = take.TypedOf(v.half[v.form.Step()])
 	keep := s.does(func() { v.keep(s) })
 	asked := part.NewText("", part.Held, 24, part.Plain).Bold()
 	number := part.NewText("", 22, 52, part.Plain).Bold()
@@ -106,6 +168,8 @@ func (v *forming) number(s *Screen) page {
 		return func() {
 			v.err = nil
 			change()
+			v.half[v.form.Step()] = v.typed.Text(false)
+			s.remember()
 			redraw()
 		}
 	}
@@ -153,7 +217,6 @@ func (v *forming) keep(s *Screen) {
 	if v.err = v.form.Number(value); v.err != nil {
 		return
 	}
-	v.typed = take.Typed{}
 	v.finish(s)
 }
 
@@ -172,4 +235,7 @@ func (v *forming) finish(s *Screen) {
 		return
 	}
 	s.drop(v)
+	if c, ok := s.top().(*changing); ok {
+		s.drop(c)
+	}
 }

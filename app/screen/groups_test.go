@@ -219,5 +219,5 @@ func TestTheNotesAreReadAgain(t *testing.T) {
 	d.newBuild("Invented estate")
 	d.read("5200", "")
 	d.damage()
-	d.restart().sees("Its file was damaged").tap("told.ok", "more", "more.told").sees("Its file was damaged").tap("told.ok")
+	d.restart().sees("Its file was damaged").tap("told.ok", "next", "more", "more.told").sees("Its file was damaged").tap("told.ok")
 }

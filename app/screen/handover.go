@@ -30,13 +30,46 @@ type handoverVisit struct {
 	lang  *words.Language
 	said  string // how the last thing went
 
+	again   bool // the pages were looked at when the program ended: they are to be made again
 	looking bool // at the pages
 	pages   []image.Image
 	at      int
 	large   bool // as large as on paper, to be moved about
 }
 
-func (*handoverVisit) mark() string { return "handover" }
+func (v *handoverVisit) mark() string {
+	return markOf("handover", handoverMark{v.paper.Name, v.units, v.lang.Tag, v.looking, v.at, v.large})
+}
+
+// handoverMark is how the sheet is written, and what of it is looked at.
+type handoverMark struct {
+	Paper   string      `json:"paper"`
+	Units   words.Units `json:"units"`
+	Lang    string      `json:"lang"`
+	Looking bool        `json:"looking"`
+	At      int         `json:"at"`
+	Large   bool        `json:"large"`
+}
+
+// handoverOf is the page as it was.
+func (s *Screen) handoverOf(m handoverMark) *handoverVisit {
+	v := s.newHandover()
+	for _, p := range sheet.Papers {
+		if p.Name == m.Paper {
+			v.paper = p
+		}
+	}
+	if slices.Contains(words.AllUnits, m.Units) {
+		v.units = m.Units
+	}
+	for _, l := range words.Languages {
+		if l.Tag == m.Lang {
+			v.lang = l
+		}
+	}
+	v.again, v.at, v.large = m.Looking, max(0, m.At), m.Large
+	return v
+}
 
 // newHandover begins with what the window speaks, on A4.
 func (s *Screen) newHandover() *handoverVisit {
@@ -56,6 +89,10 @@ func (v *handoverVisit) back(*Screen) bool {
 }
 
 func (v *handoverVisit) page(s *Screen) page {
+	if v.again {
+		v.again = false
+		v.look(s)
+	}
 	switch {
 	case v.looking && len(v.pages) > 0:
 		return v.shown(s)
@@ -136,7 +173,7 @@ func (v *handoverVisit) look(s *Screen) {
 			}
 			pages = append(pages, p.Image(draw.Light, sheetPixels))
 		}
-		return func() { v.pages = pages }, nil
+		return func() { v.pages, v.at = pages, min(v.at, len(pages)-1) }, nil
 	})
 }
 

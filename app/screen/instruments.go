@@ -38,7 +38,7 @@ func (v *tools) page(s *Screen) page {
 		}
 		return s.ask(question{title: s.lang.Say("tools.gone"), foot: s.back()})
 	}
-	fresh := s.does(func() { s.visit(&forming{form: kit.Add()}) })
+	fresh := s.does(func() { s.revive(newForming("", "")) })
 	if len(list) == 0 {
 		return s.ask(question{title: s.lang.Say("tools.title"), note: s.lang.Say("tools.none"), enter: fresh, foot: s.back(),
 			answers: []answer{{name: "tool.new", words: s.lang.Say("tools.new"), kind: part.Main, tap: fresh}}})
@@ -174,6 +174,8 @@ func (s *Screen) zeroLines(t kit.Tool) []string {
 // changing asks what is to be changed about an instrument.
 type changing struct{ id string }
 
+func (v *changing) mark() string { return "changing:" + v.id }
+
 func (*changing) back(*Screen) bool { return false }
 
 func (v *changing) page(s *Screen) page {
@@ -188,8 +190,7 @@ func (v *changing) page(s *Screen) page {
 	q := question{title: s.lang.Say("tools.change.title"), foot: s.back()}
 	add := func(what kit.Step, words string) {
 		q.answers = append(q.answers, answer{name: "change." + string(what), words: words, tap: s.does(func() {
-			s.drop(v)
-			s.visit(&forming{form: kit.Change(in, what)})
+			s.revive(newForming(in.ID, what))
 		})})
 	}
 	add(kit.Name, s.lang.Say("tools.change.name", name))

@@ -370,7 +370,7 @@ func TestADamagedBuildTellsAtTheStart(t *testing.T) {
 	d.restart().sees("Its file was damaged")
 	d.press(fyne.KeyRight)
 	d.press(fyne.KeyReturn)
-	d.sees("Gear highest ratio")
+	d.sees("KEPT 5200")
 }
 
 func TestTwoShafts(t *testing.T) {

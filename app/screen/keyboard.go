@@ -87,7 +87,7 @@ func (s *Screen) goBack() bool {
 		moved = true
 		s.does(func() {
 			if !s.fresh.Back() {
-				s.fresh = nil
+				s.fresh, s.draft = nil, s.fresh
 			}
 		})()
 	case s.take != nil:

@@ -20,7 +20,14 @@ type offerVisit struct {
 	asks    measure.ID // the device that may be let in no more; empty: none is asked about
 }
 
-func (*offerVisit) mark() string { return "offer" }
+func (v *offerVisit) mark() string { return markOf("offer", offerMark{v.devices, v.asks}) }
+
+// offerMark is what the page of the offer shows.
+type offerMark struct {
+	Devices bool       `json:"devices"`
+	Asks    measure.ID `json:"asks"`
+}
+
 func (v *offerVisit) live() bool { return v.asks == "" }
 
 func (v *offerVisit) back(*Screen) bool {

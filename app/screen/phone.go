@@ -49,6 +49,7 @@ func (s *Screen) leaveBy() {
 // touched. Back goes to the stop.
 type leavingVisit struct{}
 
+func (leavingVisit) mark() string      { return "leaving" }
 func (leavingVisit) back(*Screen) bool { return false }
 
 func (v leavingVisit) page(s *Screen) page {

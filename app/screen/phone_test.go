@@ -5,12 +5,16 @@ import (
 	"path/filepath"
 	"reflect"
 	"testing"
+	"time"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/mobile"
 
 	"yokebook/app/device"
 	"yokebook/app/logbook"
+	"yokebook/app/places"
+	"yokebook/app/screen/share"
 	"yokebook/app/words"
 )
 
@@ -96,45 +100,6 @@ func TestTheBackKey(t *testing.T) {
 	}
 }
 
-// A phone may end the program at any moment without a word, and turns whenever the hand does. On
-// every page: a turned window shows the same page; the files as they are then lead back to the same
-// stop with the same half-typed value; and from there the back key leads out, and asks first where
-// something is half typed.
-func TestKilledOrTurnedOnEveryPage(t *testing.T) {
-	d := openDesk(t, phone, false)
-	stops, typed := 0, 0
-	album(d, func(page string) {
-		again := d.copied(t)
-		want, got := d.s.where(), again.s.where()
-		switch {
-		case want.Open && want.Point == "": // after a kept reading work goes on at the next stop
-			if d.s.take.Kept() == nil {
-				break // the route is done, or the build was just opened
-			}
-			next, ok := d.s.take.Wanted(d.s.take.Kept().Change)
-			if again.s.take == nil || ok && got.Point != next.Point.Key {
-				t.Errorf("%s: killed, comes back at %q, next was %q", page, got.Point, next.Point.Key)
-			}
-		case !reflect.DeepEqual(got, want):
-			t.Errorf("%s: killed, comes back at\n%+v, was\n%+v", page, got, want)
-		}
-		if want.Point != "" {
-			stops++
-		}
-		if want.Typed != "" || want.HeightTyped != "" || want.Right != "" {
-			typed++
-			if d.s.page.redraw != nil && (again.s.page.redraw == nil || again.s.shown() != d.s.shown()) {
-				t.Errorf("%s: killed, shows %q, was %q", page, again.s.shown(), d.s.shown())
-			}
-		}
-		d.turned(t, page)
-		again.leavesByBack(page)
-	})
-	if stops < 20 || typed < 3 {
-		t.Errorf("%d pages at a stop, %d with something half typed: the walk has lost its point", stops, typed)
-	}
-}
-
 // leavesByBack fails unless the back key alone leads out of the program.
 func (d *desk) leavesByBack(page string) {
 	d.t.Helper()
@@ -167,7 +132,12 @@ func (d *desk) copied(t *testing.T) *desk {
 	if err != nil {
 		t.Fatal(err)
 	}
-	again := &desk{t: t, dir: dir, shelf: shelf, s: New(OnShelf(shelf), words.English)}
+	woken := &Screen{shelf: OnShelf(shelf), host: container.NewStack(), inline: true}
+	woken.device.Pickers, woken.device.Clipboard = d.s.device.Pickers, d.s.device.Clipboard
+	again := &desk{t: t, dir: dir, shelf: shelf, s: woken.wake(words.English)}
+	if d.s.sharing != nil {
+		again.quietPlaces()
+	}
 	again.w = fyne.CurrentApp().NewWindow("")
 	again.w.SetPadded(false)
 	again.w.SetContent(again.s.Content())
@@ -178,6 +148,13 @@ func (d *desk) copied(t *testing.T) *desk {
 		shelf.Close()
 	})
 	return again
+}
+
+// quietPlaces gives a desk its places, over which nothing goes.
+func (d *desk) quietPlaces() {
+	d.s.sharing = share.New(places.Open(d.dir, time.Now), d.shelf, share.Runner{Apart: func(func()) {}, Post: func(func()) {},
+		Through: func(func()) {}, Changed: d.s.shared, Now: time.Now})
+	d.s.show()
 }
 
 // turned turns the window on its side and back: the page, what stands on it and where work stands

@@ -40,14 +40,14 @@ func (v placesVisit) page(s *Screen) page {
 	add := func(name string, words string, tap func()) {
 		lines = append(lines, func() fyne.CanvasObject { return part.NewWordKey(name, part.Row, words, s.does(tap)) })
 	}
-	add("places.add", s.lang.Say("places.add"), func() { s.visit(&addVisit{s.sharing.Add()}) })
+	add("places.add", s.lang.Say("places.add"), func() { s.revive(&addVisit{}) })
 	offer := "places.offer"
 	if o := s.sharing.Offering(); o != nil && o.Ready {
 		offer = "places.offer.on"
 	}
 	add("places.offer", s.lang.Say(offer), func() { s.visit(&offerVisit{}) })
 	if s.device.Pickers != nil {
-		add("places.files", s.lang.Say("places.files"), func() { s.visit(s.newFiles()) })
+		add("places.files", s.lang.Say("places.files"), func() { s.revive(s.newFiles()) })
 	}
 	title := s.lang.Say("places.title")
 	if len(list) == 0 {
@@ -137,8 +137,18 @@ type placeVisit struct {
 	kept    places.Kept // where its password just went
 }
 
-func (v *placeVisit) mark() string { return "place:" + v.address }
-func (v *placeVisit) live() bool   { return v.asks == "" }
+func (v *placeVisit) mark() string {
+	return markOf("place", placeMark{v.address, v.asks, v.builds})
+}
+
+// placeMark is what the page of a place shows.
+type placeMark struct {
+	Address string `json:"address"`
+	Asks    string `json:"asks"`
+	Builds  bool   `json:"builds"`
+}
+
+func (v *placeVisit) live() bool { return v.asks == "" }
 
 func (v *placeVisit) back(*Screen) bool {
 	inside := v.asks != "" || v.builds

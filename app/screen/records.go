@@ -246,6 +246,7 @@ func (s *Screen) reason() page {
 	m := s.take
 	entry := s.entry()
 	entry.SetPlaceHolder(s.lang.Say("screen.reasons.hint"))
+	s.noting(entry)
 	strike := s.does(func() { m.StrikeOpened(strings.TrimSpace(entry.Text)) })
 	entry.OnSubmitted = func(string) { strike() }
 	p := s.ask(question{title: s.lang.Say("screen.reasons"), field: entry, answers: []answer{

@@ -12,12 +12,6 @@ import (
 	"yokebook/measure"
 )
 
-// restsVisit lists what a finding rests on, with the share of each in its doubt; a tap goes to the reading.
-type restsVisit struct{ key string }
-
-func (v restsVisit) mark() string      { return "rests:" + v.key }
-func (v restsVisit) back(*Screen) bool { return false }
-
 // ground is one thing that a finding rests on: a reading, or what several share, or what nobody read.
 type ground struct {
 	record take.Record // no id where it is no reading
@@ -26,8 +20,10 @@ type ground struct {
 	known  bool // the finding has doubt, so that the share says something
 }
 
-func (v restsVisit) page(s *Screen) page {
-	f, ok := s.findingOf(v.key)
+// rests lists what the opened finding rests on, with the share of each in its doubt; a tap goes to the
+// reading.
+func (s *Screen) rests() page {
+	f, ok := s.take.Opened()
 	if !ok {
 		return s.ask(question{title: s.lang.Say("screen.finding.gone"), foot: s.back()})
 	}
@@ -35,10 +31,10 @@ func (v restsVisit) page(s *Screen) page {
 	p := page{}
 	for _, g := range list {
 		if g.record.Reading.ID != "" {
-			p.answers = append(p.answers, s.openGround(v, g))
+			p.answers = append(p.answers, s.openGround(g))
 		}
 	}
-	rows := part.NewRows(len(list), s.sizes, func(i int) fyne.CanvasObject { return s.groundRow(v, list[i]) })
+	rows := part.NewRows(len(list), s.sizes, func(i int) fyne.CanvasObject { return s.groundRow(list[i]) })
 	rows.Least = twoLines
 	title := s.lang.Say("rests.title", sentence(s.lang.Check(f.Check, f.Subject)))
 	if len(list) == 0 {
@@ -46,16 +42,6 @@ func (v restsVisit) page(s *Screen) page {
 	}
 	p.object = s.listPage(title, rows, s.backKey())
 	return p
-}
-
-// findingOf finds a finding as it is now.
-func (s *Screen) findingOf(key string) (checks.Finding, bool) {
-	list := s.take.Findings()
-	i := slices.IndexFunc(list, func(f checks.Finding) bool { return f.Key() == key })
-	if i < 0 {
-		return checks.Finding{}, false
-	}
-	return list[i], true
 }
 
 // groundsOf lists the readings that a finding uses and what else adds to its doubt, the largest share first.
@@ -84,7 +70,7 @@ func groundsOf(f checks.Finding, records []take.Record) []ground {
 	return out
 }
 
-func (s *Screen) groundRow(v restsVisit, g ground) fyne.CanvasObject {
+func (s *Screen) groundRow(g ground) fyne.CanvasObject {
 	share := ""
 	switch {
 	case g.known && g.share < 0.005:
@@ -108,7 +94,7 @@ func (s *Screen) groundRow(v restsVisit, g ground) fyne.CanvasObject {
 	if reading.ID == "" {
 		return face
 	}
-	return part.NewKey("record."+string(reading.ID), part.Row, face, s.openGround(v, g))
+	return part.NewKey("record."+string(reading.ID), part.Row, face, s.openGround(g))
 }
 
 // isZero reports an input that is the zero of an instrument.
@@ -118,9 +104,6 @@ func isZero(input string) bool {
 }
 
 // openGround goes to a reading's record.
-func (s *Screen) openGround(v restsVisit, g ground) func() {
-	return s.does(func() {
-		s.drop(v)
-		s.take.OpenRecord(g.record)
-	})
+func (s *Screen) openGround(g ground) func() {
+	return s.does(func() { s.take.OpenRecord(g.record) })
 }

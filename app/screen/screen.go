@@ -73,6 +73,9 @@ type Screen struct {
 	tell  []logbook.Note // how the open build was read back, until it was seen
 	err   error
 
+	drafts map[string]visit // pages that were left with something typed, by what they are about
+	draft  *start.Model     // a build that was left before it was started
+
 	visits []visit // pages with models of their own that lie over the rest
 	job    *job    // goes on off the toolkit's goroutine; nil: none
 	inline bool    // in tests: tasks run at once
@@ -98,11 +101,15 @@ type page struct {
 // New returns the screens on a shelf of builds, in a language. They show where work stood when the
 // program ended, however it ended.
 func New(shelf Shelf, lang *words.Language) *Screen {
-	s := &Screen{shelf: shelf, host: container.NewStack()}
+	return (&Screen{shelf: shelf, host: container.NewStack()}).wake(lang)
+}
+
+// wake shows where work stood.
+func (s *Screen) wake(lang *words.Language) *Screen {
 	s.settleIn(lang)
-	p := shelf.Place()
+	p := s.shelf.Place()
 	if p.Open {
-		s.open(shelf.Open(p.Build))
+		s.open(s.shelf.Open(p.Build))
 	}
 	if f := p.Fresh; f != nil && s.take == nil {
 		s.fresh = start.Resume(f.Title, f.Named, f.Answers)
@@ -124,7 +131,7 @@ func (s *Screen) Close() error {
 		return nil
 	}
 	err := s.book.Close()
-	s.book, s.take, s.tell, s.visits = nil, nil, nil, nil
+	s.book, s.take, s.tell, s.visits, s.drafts = nil, nil, nil, nil, nil
 	return err
 }
 
@@ -175,7 +182,7 @@ func (s *Screen) open(b Book, err error) {
 		s.err = err
 		return
 	}
-	s.fresh, s.book, s.tell = nil, b, b.Notes()
+	s.fresh, s.draft, s.book, s.tell = nil, nil, b, b.Notes()
 	if p, ok := s.shelf.PlaceOf(b.ID()); ok {
 		s.take = take.Resume(b, p)
 	} else {
@@ -207,7 +214,7 @@ func (s *Screen) where() logbook.Place {
 // leave closes the build and shows the list.
 func (s *Screen) leave() {
 	place := s.take.Where()
-	place.Open = false
+	place.Open, place.Pages = false, nil
 	_ = s.shelf.SavePlace(place) // as in remember
 	s.err = s.Close()
 }

@@ -75,13 +75,16 @@ func (buildsMore) mark() string      { return "builds" }
 func (buildsMore) back(*Screen) bool { return false }
 
 func (buildsMore) page(s *Screen) page {
+	if !s.racks.Loaded() { // it is opened again
+		s.builds()
+	}
 	var list []entry
 	add := func(name, words string, tap func()) { list = append(list, entry{name, words, tap}) }
 	if s.device.Pickers != nil {
 		add("import", s.lang.Say("builds.import"), s.pickFiles)
 	}
 	if s.racks.All() > 0 {
-		add("duplicate", s.lang.Say("builds.duplicate"), func() { s.visit(&again{}) })
+		add("duplicate", s.lang.Say("builds.duplicate"), func() { s.revive(&again{}) })
 	}
 	if s.sharing != nil {
 		add("places", s.lang.Say("places.open"), func() { s.visit(placesVisit{}) })

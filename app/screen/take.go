@@ -15,6 +15,8 @@ func (s *Screen) takePage() page {
 		return s.write()
 	case take.Laying:
 		return s.laying()
+	case take.Rests:
+		return s.rests()
 	case take.Records:
 		return s.records()
 	case take.OneRecord:

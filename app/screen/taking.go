@@ -16,13 +16,34 @@ import (
 
 // taking takes build files in: how far it is, a key to stop it, and what came of it.
 type taking struct {
-	files   []logbook.FileIn
-	begun   bool
-	stop    context.CancelFunc
-	said    *part.Text // how far it is, on the page that is shown
-	results []logbook.TakenIn
-	over    bool
+	files []logbook.FileIn
+	begun bool
+	stop  context.CancelFunc
+	said  *part.Text // how far it is, on the page that is shown
+	sum   takingMark
+	over  bool
 }
+
+// takingMark is what came of it so far.
+type takingMark struct {
+	Files   int       `json:"files"`  // that were picked
+	Looked  int       `json:"looked"` // at so many of them
+	In      int       `json:"in"`     // so many were taken in
+	Over    bool      `json:"over"`   // all that follows is known
+	Refused []refused `json:"refused"`
+}
+
+// refused is a file that was not taken in, and why.
+type refused struct {
+	Name string `json:"name"`
+	Why  string `json:"why"`
+}
+
+func (v *taking) mark() string { return markOf("taking", v.sum) }
+
+// takingOf is the page as it was. The files that were picked are not at hand any more: what was going on
+// when the program ended is told, not gone on with.
+func takingOf(m takingMark) *taking { return &taking{begun: true, sum: m, over: true} }
 
 // pickFiles lets a person choose build files and takes them in.
 func (s *Screen) pickFiles() {
@@ -46,7 +67,7 @@ func (s *Screen) pickFiles() {
 // takeIn takes build files in, on a page that shows how far it is.
 func (s *Screen) takeIn(files []logbook.FileIn) {
 	if len(files) > 0 {
-		s.visit(&taking{files: files})
+		s.visit(&taking{files: files, sum: takingMark{Files: len(files)}})
 	}
 }
 
@@ -102,10 +123,27 @@ func (v *taking) begin(s *Screen) {
 	s.work(func(ctx context.Context) func() {
 		defer context.AfterFunc(ctx, stop)()
 		results := s.shelf.ImportAll(until, v.files, func(done int) {
-			s.post(func() { v.said.Say(s.lang.Say("builds.importing", done, len(v.files))) })
+			s.post(func() {
+				v.sum.Looked = done
+				s.remember()
+				v.said.Say(s.lang.Say("builds.importing", done, len(v.files)))
+			})
 		})
-		return func() { v.results, v.over = results, true }
+		return func() { v.end(results) }
 	})
+}
+
+// end notes what came of it.
+func (v *taking) end(results []logbook.TakenIn) {
+	v.over = true
+	v.sum = takingMark{Files: len(v.files), Looked: len(results), Over: true}
+	for _, r := range results {
+		if r.Err == nil {
+			v.sum.In++
+		} else if len(v.sum.Refused) < mostRefused {
+			v.sum.Refused = append(v.sum.Refused, refused{r.Name, r.Err.Error()})
+		}
+	}
 }
 
 // mostRefused is how many files that were not taken in are named.
@@ -113,27 +151,36 @@ const mostRefused = 5
 
 // came says what came of it.
 func (v *taking) came(s *Screen) page {
-	var refused []string
-	in := 0
-	for _, r := range v.results {
-		if r.Err == nil {
-			in++
-		} else if len(refused) < mostRefused {
-			refused = append(refused, s.lang.Say("builds.imported.one", r.Name, r.Err.Error()))
+	m := v.sum
+	ok := s.does(func() {
+		s.drop(v)
+		for s.top() != nil {
+			s.drop(s.visits[0])
 		}
+	})
+	title, note := s.lang.Say("builds.imported", m.In, m.Files), v.note(s)
+	if !m.Over {
+		title, note = s.lang.Say("builds.imported.cut", m.Looked, m.Files), s.lang.Say("builds.imported.rest")
 	}
-	bad := len(v.results) - in
+	return s.ask(question{title: title, note: note, enter: ok,
+		answers: []answer{{name: "ok", words: s.lang.Say("builds.imported.ok"), kind: part.Main, tap: ok}}})
+}
+
+// note says what was not taken in, and why.
+func (v *taking) note(s *Screen) string {
+	m := v.sum
+	bad := m.Looked - m.In
 	note := s.lang.Say("builds.imported.all")
 	if bad > 0 {
 		note = s.lang.Say("builds.imported.some", bad)
-		for _, line := range refused {
-			note += "\n" + line
+		for _, r := range m.Refused {
+			note += "\n" + s.lang.Say("builds.imported.one", r.Name, r.Why)
 		}
 		if bad > mostRefused {
 			note += "\n" + s.lang.Say("builds.imported.more", bad-mostRefused)
 		}
 	}
-	if left := len(v.files) - len(v.results); left > 0 {
+	if left := m.Files - m.Looked; left > 0 {
 		stopped := s.lang.Say("builds.imported.stopped", left)
 		if bad == 0 {
 			note = stopped
@@ -141,12 +188,5 @@ func (v *taking) came(s *Screen) page {
 			note = fmt.Sprintf("%s\n%s", stopped, note)
 		}
 	}
-	ok := s.does(func() {
-		s.drop(v)
-		for s.top() != nil {
-			s.drop(s.visits[0])
-		}
-	})
-	return s.ask(question{title: s.lang.Say("builds.imported", in, len(v.files)), note: note, enter: ok,
-		answers: []answer{{name: "ok", words: s.lang.Say("builds.imported.ok"), kind: part.Main, tap: ok}}})
+	return note
 }

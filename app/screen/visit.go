@@ -2,11 +2,8 @@ package screen
 
 import (
 	"context"
-	"strings"
 
 	"fyne.io/fyne/v2"
-
-	"yokebook/app/screen/settle"
 )
 
 // visit is a page with a model of its own that lies over the Take screen or the list of builds:
@@ -14,44 +11,6 @@ import (
 type visit interface {
 	page(s *Screen) page
 	back(s *Screen) bool // goes back inside the visit; false where that leaves it
-}
-
-// marked is a visit that is opened again after the program was killed. mark is its name, and after a
-// colon what it needs to know; visitOf makes it again.
-type marked interface{ mark() string }
-
-// visitOf makes a visit again from its mark; nil for one that is not known or no longer possible.
-func (s *Screen) visitOf(mark string) visit {
-	name, rest, _ := strings.Cut(mark, ":")
-	switch name {
-	case "cure":
-		return s.cureOf(rest)
-	case "rests":
-		return restsVisit{rest}
-	case "settings":
-		return &settings{settle.Key(rest)}
-	case "search":
-		return &searching{rest}
-	case "builds":
-		return buildsMore{}
-	case "tools":
-		return &tools{at: rest}
-	case "places":
-		return placesVisit{}
-	case "place":
-		return &placeVisit{address: rest}
-	case "offer":
-		return &offerVisit{}
-	case "handover":
-		if s.take != nil {
-			return s.newHandover()
-		}
-	case "drawing":
-		if s.take != nil {
-			return &drawingVisit{look: rest}
-		}
-	}
-	return nil
 }
 
 // visit opens a visit over what is shown.
@@ -67,9 +26,34 @@ func (s *Screen) top() visit {
 
 // leaveVisit goes back in the topmost visit, or leaves it.
 func (s *Screen) leaveVisit() {
-	if v := s.top(); v != nil && !v.back(s) {
-		s.drop(v)
+	v := s.top()
+	if v == nil || v.back(s) {
+		return
 	}
+	if d, ok := v.(drafted); ok {
+		if s.drafts == nil {
+			s.drafts = map[string]visit{}
+		}
+		s.drafts[d.draft()] = v
+	}
+	s.drop(v)
+}
+
+// drafted is a visit on which one types. When it is left by going back it is laid aside under what it
+// is about, so that what was typed is there when it is opened again.
+type drafted interface {
+	visit
+	draft() string
+}
+
+// revive opens a visit as it was left, else as it is given.
+func (s *Screen) revive(fresh drafted) {
+	if was, ok := s.drafts[fresh.draft()]; ok {
+		delete(s.drafts, fresh.draft())
+		s.visit(was)
+		return
+	}
+	s.visit(fresh)
 }
 
 // drop closes a visit and what lies over it.

@@ -63,6 +63,8 @@ var deSettle = table{
 	"builds.imported.all":     "Jede Datei ist da. Ein schon vorhandener Umbau hat jetzt, was beide hatten.",
 	"builds.imported.some":    "Nicht eingelesen: {0}. Was hier ist, blieb, wie es war:",
 	"builds.imported.stopped": "Angehalten. Nicht angesehen: {0}.",
+	"builds.imported.cut":     "Das Einlesen brach nach {0} von {1} Dateien ab",
+	"builds.imported.rest":    "Das Programm endete inzwischen. Was hereinkam, steht in der Liste. Für den Rest dieselben Dateien noch einmal wählen: Einem schon vorhandenen Umbau schadet das nicht.",
 	"builds.imported.one":     "{0}: {1}",
 	"builds.imported.more":    "und {0} mehr",
 	"builds.imported.ok":      "Weiter",

@@ -63,6 +63,8 @@ var enSettle = table{
 	"builds.imported.all":     "Every file is in. A build that was here already has what both had.",
 	"builds.imported.some":    "Not taken in: {0}. What is here is as it was:",
 	"builds.imported.stopped": "Stopped. Not looked at: {0}.",
+	"builds.imported.cut":     "Taking in was cut short after {0} of {1} files",
+	"builds.imported.rest":    "The program ended meanwhile. What came in is in the list. Pick the same files again for the rest: a build that is here already takes no harm.",
 	"builds.imported.one":     "{0}: {1}",
 	"builds.imported.more":    "and {0} more",
 	"builds.imported.ok":      "Go on",

@@ -97,6 +97,9 @@ func (m *Model) Open(way int) {
 // OpenShort shows what does not do it alone.
 func (m *Model) OpenShort() { m.stage = Short }
 
+// At is the place of the one that is shown among the ways.
+func (m *Model) At() int { return m.way }
+
 // Way is the one that is shown.
 func (m *Model) Way() remedy.Remedy {
 	if ways := m.Ways(); m.way < len(ways) {

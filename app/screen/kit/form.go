@@ -61,6 +61,34 @@ func Add() *Form { return &Form{steps: []Step{Kind}, fresh: true} }
 // Change begins to change one thing about an instrument.
 func Change(in measure.Instrument, what Step) *Form { return &Form{in: in, steps: []Step{what}} }
 
+// Answers are the answers so far, so that Resume can give them again.
+func (f *Form) Answers() []string {
+	var out []string
+	for _, step := range f.done {
+		out = append(out, map[Step]string{Kind: f.in.Kind, Unit: string(f.in.Unit), Name: f.in.Name, Resolution: f.in.Resolution.Token(),
+			Accuracy: f.in.Accuracy.Token(), ZeroWithin: f.in.Zero.Token()}[step])
+	}
+	return out
+}
+
+// Resume answers the questions of a form as they were answered before, up to one that does not take
+// its answer.
+func (f *Form) Resume(answers []string) {
+	for _, a := range answers {
+		v, err := measure.NumberValue(a)
+		switch step := f.Step(); {
+		case step == Kind || step == Unit:
+			f.Choose(a)
+		case step == Name:
+			f.Call(a)
+		case err == nil:
+			_ = f.Number(v) // a number that is refused is asked for again
+		case a == "":
+			_ = f.Number(measure.Value{})
+		}
+	}
+}
+
 // Step is the question that is asked; Done after the last.
 func (f *Form) Step() Step {
 	if len(f.steps) == 0 {

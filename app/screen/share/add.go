@@ -40,6 +40,45 @@ type Adding struct {
 // Add begins to add a place.
 func (s *Sharing) Add() *Adding { return &Adding{sharing: s, steps: []Step{AskKind}} }
 
+// Asked is how far the adding of a place has come, without what is secret.
+type Asked struct {
+	Steps   []Step `json:"steps"`
+	Device  bool   `json:"device"`
+	Address string `json:"address"`
+	User    string `json:"user"`
+	Pin     string `json:"pin"` // of a server that nobody vouches for; "" where none was shown
+}
+
+// Asked says how far it has come.
+func (a *Adding) Asked() Asked {
+	out := Asked{Steps: a.steps, Device: a.device, Address: a.address, User: a.access.User}
+	if a.access.Pin != nil {
+		out.Pin = a.access.Pin.String()
+	}
+	if a.device && serve.IsInvitation(a.address) { // the code stands in it
+		out.Address = ""
+	}
+	return out
+}
+
+// Resume goes on with adding a place where it had come to. A password is asked for again.
+func (s *Sharing) Resume(at Asked) *Adding {
+	a := s.Add()
+	if len(at.Steps) == 0 || at.Steps[0] != AskKind {
+		return a
+	}
+	a.steps, a.device, a.address, a.access.User = at.Steps, at.Device, at.Address, at.User
+	if pin, err := place.ParsePin(at.Pin); err == nil {
+		a.access.Pin = &pin
+	}
+	return a
+}
+
+// Secret reports that the answer to a question is kept in no file.
+func Secret(step Step, answer string) bool {
+	return step == AskPassword || step == AskCode || step == AskDevice && serve.IsInvitation(answer)
+}
+
 // Step is what is asked.
 func (a *Adding) Step() Step { return a.steps[len(a.steps)-1] }
 

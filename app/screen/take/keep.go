@@ -15,7 +15,7 @@ var ErrNothingTyped = errors.New("nothing was typed yet; read the tool and type 
 func (m *Model) Keep() {
 	switch m.page {
 	case Height:
-		m.stand.Height = m.heightTyped()
+		m.stand.Height, m.height = m.heightTyped(), Typed{}
 		m.Back()
 		return
 	case Keypad:
@@ -81,13 +81,15 @@ func (m *Model) Wrote(text string) {
 	m.submit(measure.TextValue(text))
 }
 
-// submit makes the entry of a value.
-func (m *Model) submit(v measure.Value) {
+// submit makes the entry of a value and keeps it, or asks back.
+func (m *Model) submit(v measure.Value) { m.ask(m.entryOf(v)) }
+
+// entryOf is the entry of a value at the stop. What was built is read by the one who built it.
+func (m *Model) entryOf(v measure.Value) logbook.Entry {
 	if old, ok := m.Correcting(); ok {
 		e := corrected(old, v)
 		e.Entered = m.entered()
-		m.ask(e)
-		return
+		return e
 	}
 	p := m.stop.Point
 	e := logbook.Entry{Point: p.Key, Value: v, Unit: m.unitOf(p.Quantity), State: m.stop.State, Tag: m.stop.Tag,
@@ -100,15 +102,14 @@ func (m *Model) submit(v measure.Value) {
 		l, _ := m.lying()
 		e.Way, e.Lay = l.Way(), l.Lay()
 	}
-	m.ask(e)
-}
-
-// ask asks back about an entry where something looks wrong, and else keeps it. What was built is read by
-// the one who built it.
-func (m *Model) ask(e logbook.Entry) {
-	if m.stop.Point.Group == measure.GroupBuilt {
+	if p.Group == measure.GroupBuilt {
 		e.By = "builder"
 	}
+	return e
+}
+
+// ask asks back about an entry where something looks wrong, and else keeps it.
+func (m *Model) ask(e logbook.Entry) {
 	m.entry = e
 	if m.doubts = m.log.Doubts(e); len(m.doubts) > 0 {
 		m.open(Doubts)
@@ -155,7 +156,7 @@ func (m *Model) keep() {
 }
 
 func (m *Model) refuse(err error) {
-	m.show(Refused)
+	m.open(Refused)
 	m.err = err
 }
 
@@ -257,6 +258,7 @@ func (m *Model) Skip(reason string) {
 		m.refuse(err)
 		return
 	}
+	delete(m.notes, m.skipNote())
 	m.typed, m.kept = Typed{}, nil
 	m.goOn(change)
 }

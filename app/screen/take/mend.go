@@ -1,6 +1,8 @@
 package take
 
 import (
+	"slices"
+
 	"yokebook/app/logbook"
 	"yokebook/measure"
 	"yokebook/measure/route"
@@ -8,9 +10,11 @@ import (
 
 // correction is a reading that is being corrected, and where work stood before.
 type correction struct {
-	old   measure.Reading
-	stop  route.Stop
-	typed Typed
+	old     measure.Reading
+	stop    route.Stop
+	typed   Typed
+	written string
+	pages   []Page // that lay over each other, OneRecord the last
 }
 
 // Correcting is the reading that the next value stands in place of; false where there is none.
@@ -33,9 +37,38 @@ func (m *Model) Correct() {
 		return
 	}
 	m.reversal = nil
-	m.mending = &correction{old: r.Reading, stop: m.stop, typed: m.typed}
-	m.stop, m.typed = stop, Typed{}
+	m.mending = &correction{old: r.Reading, stop: m.stop, typed: m.typed, written: m.written, pages: append(slices.Clone(m.under), m.page)}
+	m.stop = stop
+	m.retypeRight(m.notes[m.rightNote()])
 	m.show(m.pageOf(stop))
+}
+
+// rightNote is under what the half-typed value of a correction is noted.
+func (m *Model) rightNote() string { return "right:" + m.record }
+
+// right is the half-typed value of a correction.
+func (m *Model) right() string {
+	if m.stop.Point.Quantity == measure.Text {
+		return m.written
+	}
+	return m.typed.text
+}
+
+func (m *Model) retypeRight(text string) {
+	m.typed, m.written = Typed{}, ""
+	if m.stop.Point.Quantity == measure.Text {
+		m.written = text
+		return
+	}
+	m.typed = TypedOf(text)
+}
+
+// backFromCorrection goes back to the page of the reading.
+func (m *Model) backFromCorrection() {
+	m.notes[m.rightNote()] = m.right()
+	pages := m.mending.pages
+	m.leaveCorrection()
+	m.under, m.page = pages[:len(pages)-1], pages[len(pages)-1]
 }
 
 // EndCorrection goes back to where work stood; the reading stays as it is.
@@ -52,7 +85,7 @@ func (m *Model) leaveCorrection() {
 	if m.mending == nil {
 		return
 	}
-	m.stop, m.typed = m.mending.stop, m.mending.typed
+	m.stop, m.typed, m.written = m.mending.stop, m.mending.typed, m.mending.written
 	m.mending = nil
 	if s, ok := m.findTagged(m.stop.Point.Key, m.stop.State, m.stop.Tag); ok {
 		m.stop = s
@@ -69,6 +102,7 @@ func corrected(old measure.Reading, v measure.Value) logbook.Entry {
 // afterCorrection goes back to where work stood; the way on from the page Result leads there, unless
 // that stop is done.
 func (m *Model) afterCorrection() {
+	delete(m.notes, m.rightNote())
 	m.leaveCorrection()
 	if !m.stop.Done() {
 		m.kept.Change.Next, m.kept.Change.More = m.stop, true
@@ -103,6 +137,7 @@ func (m *Model) StrikeOpened(reason string) {
 		m.err = err
 		return
 	}
+	delete(m.notes, m.reasonNote())
 	m.kept = &Kept{Reading: r.Reading, Change: change, Struck: true}
 	m.show(Result)
 }

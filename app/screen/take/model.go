@@ -53,6 +53,7 @@ const (
 	Route     Page = "route"    // all stops
 	Findings  Page = "findings" // all findings
 	Finding   Page = "finding"  // one of them
+	Rests     Page = "rests"    // what it rests on
 	Records   Page = "records"  // all readings
 	OneRecord Page = "record"   // one of them
 	Reasons   Page = "reasons"  // why it is struck
@@ -88,7 +89,8 @@ type Model struct {
 	under    []Page // pages that Back returns to
 	stop     route.Stop
 	typed    Typed
-	written  string // half-written, on the page Write
+	written  string            // half-written, on the page Write
+	notes    map[string]string // half-written or half-typed elsewhere, by what it is about
 	height   Typed
 	stand    Stand
 	warned   map[string]bool // cautions that were shown, by caution, setup and state
@@ -116,7 +118,7 @@ type Model struct {
 // New returns the model of an open build, at the stop where work goes on.
 func New(log Log) *Model {
 	m := &Model{log: log, warned: map[string]bool{}, units: map[measure.Quantity]measure.Unit{}, tools: map[measure.Quantity]string{},
-		laid: map[string]laying{}}
+		laid: map[string]laying{}, notes: map[string]string{}}
 	m.stand.State, m.stand.Setup, m.stand.Height = log.Standing()
 	m.recall()
 	next, more := log.Next()
@@ -157,10 +159,20 @@ func (m *Model) open(p Page) {
 // show shows a page that stands for itself.
 func (m *Model) show(p Page) { m.err, m.under, m.page = nil, nil, p }
 
-// Back leaves a page that was opened over another. It reports false where there is none to go back to.
+// Back leaves a page that was opened over another, a correction or a reversal that has kept nothing
+// yet. What was typed there is there again when one comes back. It reports false where there is nothing
+// to go back to.
 func (m *Model) Back() bool {
 	m.err = nil
-	if len(m.under) == 0 {
+	switch {
+	case len(m.under) > 0:
+	case m.mending != nil:
+		m.backFromCorrection()
+		return true
+	case m.Reversing() != nil && !m.reversal.Second():
+		m.backFromReversal()
+		return true
+	default:
 		return false
 	}
 	m.page = m.under[len(m.under)-1]
@@ -189,8 +201,5 @@ func (m *Model) OpenRoute() { m.open(Route) }
 // OpenFindings shows all findings.
 func (m *Model) OpenFindings() { m.open(Findings) }
 
-// OpenHeight shows the keypad for the height.
-func (m *Model) OpenHeight() {
-	m.height = Typed{}
-	m.open(Height)
-}
+// OpenHeight shows the keypad for the height, with what was half typed there since the vehicle was moved.
+func (m *Model) OpenHeight() { m.open(Height) }

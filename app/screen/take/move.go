@@ -228,7 +228,7 @@ func (m *Model) findTagged(point string, s measure.State, tag string) (route.Sto
 func (m *Model) SetState(s measure.State) {
 	if s.Ride != measure.Bench && s != m.stand.State {
 		m.stand.State = s
-		m.stand.Height = measure.Value{}
+		m.stand.Height, m.height = measure.Value{}, Typed{}
 		m.raiseSetup()
 	}
 	if stop, ok := m.find(m.stop.Point.Key, s); ok {
@@ -238,7 +238,7 @@ func (m *Model) SetState(s measure.State) {
 
 // Moved says that the vehicle was moved, jacked or let down, though it stands in the same state.
 func (m *Model) Moved() {
-	m.stand.Height = measure.Value{}
+	m.stand.Height, m.height = measure.Value{}, Typed{}
 	m.raiseSetup()
 	m.Go(m.stop)
 }

@@ -14,10 +14,10 @@ import (
 func (m *Model) Where() logbook.Place {
 	p := logbook.Place{Build: m.Build().ID, Open: true, Stands: m.stand.State.String(), Setup: m.stand.Setup, Height: m.stand.Height.Token(),
 		Units: map[string]string{}, Tools: map[string]string{}, Laid: map[string]logbook.Laying{}}
-	stop, typed := m.stop, m.typed
+	stop, typed, written := m.stop, m.typed, m.written
 	if m.mending != nil {
-		stop, typed = m.mending.stop, m.mending.typed
-		p.Corrects, p.Right = m.mending.old.ID, m.typed.text
+		stop, typed, written = m.mending.stop, m.mending.typed, m.mending.written
+		p.Corrects, p.Right = m.mending.old.ID, m.right()
 	}
 	reversing := m.Reversing()
 	if reversing != nil {
@@ -26,15 +26,14 @@ func (m *Model) Where() logbook.Place {
 	if reversing != nil || m.atStop() {
 		p.Point, p.State, p.Tag, p.Typed = stop.Point.Key, stop.State.String(), stop.Tag, typed.text
 		if stop.Point.Quantity == measure.Text {
-			p.Typed = m.written
+			p.Typed = written
 		}
 	}
 	if next, ok := m.nextOfGroup(); ok && p.Point == "" {
 		p.Point, p.State, p.Tag = next.Point.Key, next.State.String(), next.Tag
 	}
-	if m.page == Height || slices.Contains(m.under, Height) {
-		p.HeightAsked, p.HeightTyped = true, m.height.text
-	}
+	p.HeightAsked, p.HeightTyped = m.page == Height || slices.Contains(m.under, Height), m.height.text
+	p.Pages = m.pagesOver()
 	for q, u := range m.units {
 		p.Units[string(q)] = string(u)
 	}
@@ -83,6 +82,7 @@ func Resume(log Log, p logbook.Place) *Model {
 		if m.page == Run { // the caution was seen before, or there is a group to go on with
 			m.leaveGroup()
 		}
+		m.reopen(p)
 		return m
 	}
 	if s, ok := m.findTagged(p.Point, stop, p.Tag); ok {
@@ -130,17 +130,21 @@ func (m *Model) takeUp(p logbook.Place) {
 // retype takes what was half typed from a place.
 func (m *Model) retype(p logbook.Place) {
 	m.written = p.Typed
-	m.typed = typedOf(p.Typed)
-	if p.HeightAsked && m.page == Keypad {
-		m.OpenHeight()
-		m.height = typedOf(p.HeightTyped)
-	}
+	m.typed = TypedOf(p.Typed)
+	m.height = TypedOf(p.HeightTyped)
+	m.reopen(p)
 	for _, r := range m.Records() {
-		if p.Corrects != "" && r.Reading.ID == p.Corrects && r.Standing == measure.Current {
-			m.record = r.hash
-			m.Correct()
-			m.typed = typedOf(p.Right)
+		if p.Corrects != "" && r.Reading.ID == p.Corrects && m.mending == nil && r.Standing == measure.Current {
+			m.OpenRecord(r)
+			m.correctOn(p)
 		}
+	}
+}
+
+// correctOn goes on with a correction of a place.
+func (m *Model) correctOn(p logbook.Place) {
+	if m.Correct(); m.mending != nil {
+		m.retypeRight(p.Right)
 	}
 }
 
@@ -150,7 +154,7 @@ func (m *Model) reverseOn(p logbook.Place) {
 	if p.Reverses == "" || m.Tool() != p.Reverses || !m.TakesFinder() {
 		return
 	}
-	r := &Reversal{Tool: p.Reverses, Stop: m.stop, begun: true}
+	r := &Reversal{Tool: p.Reverses, Stop: m.stop, begun: true, from: m.stop, pages: []Page{m.page, Reverse}}
 	if p.First != "" {
 		r.First = m.reading(p.First)
 		l, said := m.Laid()

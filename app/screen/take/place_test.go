@@ -1,6 +1,8 @@
 package take
 
 import (
+	"reflect"
+	"strings"
 	"testing"
 
 	"yokebook/app/logbook"
@@ -32,13 +34,15 @@ func TestAKillLosesNothingHalfTyped(t *testing.T) {
 	}
 }
 
-func TestAKillOnAPageOverTheStopReturnsToTheStop(t *testing.T) {
+func TestAKillOnAPageOverTheStopReturnsToThatPage(t *testing.T) {
 	for _, over := range []func(*Model){(*Model).OpenMore, (*Model).OpenFindings, (*Model).OpenLaying, (*Model).Keep, (*Model).OpenRecords} {
 		m, book := open(t)
 		at(t, m, "gearbox.slope", measure.RideKerb)
 		press(m, "2.4")
 		over(m)
 		again := killed(m, book)
+		wantPage(t, again, m.Page())
+		again.Back()
 		wantPage(t, again, Keypad)
 		if got := again.Typed().Text(false); got != "2.4" || again.Stop().Point.Key != "gearbox.slope" {
 			t.Errorf("typed %q at %s", got, again.Stop().Point.Key)
@@ -46,16 +50,31 @@ func TestAKillOnAPageOverTheStopReturnsToTheStop(t *testing.T) {
 	}
 }
 
-func TestAKillAfterAKeepGoesOn(t *testing.T) {
+func TestAKillAfterAKeepReturnsToTheResult(t *testing.T) {
 	m, book := open(t)
 	press(m, "5200")
 	m.Keep()
 	wantPage(t, m, Result)
 	again := killed(m, book)
+	wantPage(t, again, Result)
+	if got, want := again.Kept().Change.Findings, m.Kept().Change.Findings; len(want) == 0 || !reflect.DeepEqual(got, want) {
+		t.Errorf("changed %d findings, was %d", len(got), len(want))
+	}
+	again.Next()
 	wantPage(t, again, Keypad)
 	if got := again.Stop().Point.Key; got == "engine.rpm_max" {
-		t.Errorf("back at %s, which is read", got)
+		t.Errorf("on to %s, which is read", got)
 	}
+}
+
+// Where the build does not bear the result out any more work goes on at the next stop.
+func TestAKillAfterAKeepThatIsGoneGoesOn(t *testing.T) {
+	m, book := open(t)
+	press(m, "5200")
+	m.Keep()
+	p := m.Where()
+	p.Pages[0] = strings.Replace(p.Pages[0], string(m.Kept().Reading.ID), "none", 1)
+	wantPage(t, Resume(book, p), Keypad)
 }
 
 func TestAKillWhileTheHeightIsTyped(t *testing.T) {

@@ -2,6 +2,7 @@ package take
 
 import (
 	"encoding/json"
+	"slices"
 
 	"yokebook/checks"
 	"yokebook/measure"
@@ -16,6 +17,12 @@ type Reversal struct {
 	First measure.Reading // zero until it is kept
 	laid  Laid            // how the finder lay for the first
 	begun bool
+	typed Typed // half typed when Back led out of it
+
+	// where work stood before it was begun
+	from  route.Stop
+	left  Typed
+	pages []Page // Reverse the last
 }
 
 // Second reports that the first reading is kept and the second one is due.
@@ -77,9 +84,18 @@ func (m *Model) BeginReversal() {
 		r.Tool = plainFinder.ID
 	}
 	m.tools[measure.Angle] = r.Tool
-	r.begun = true
-	m.typed = Typed{}
+	r.begun, r.from, r.left, r.pages = true, m.stop, m.typed, append(slices.Clone(m.under), m.page)
+	half := r.typed
 	m.Go(r.Stop)
+	m.typed = half
+}
+
+// backFromReversal goes back to the page that says what it takes.
+func (m *Model) backFromReversal() {
+	r := m.reversal
+	r.begun, r.typed = false, m.typed
+	m.stop, m.typed = r.from, r.left
+	m.under, m.page = r.pages[:len(r.pages)-1], r.pages[len(r.pages)-1]
 }
 
 // addFinder gives the build a plain finder, once.
@@ -139,6 +155,7 @@ func (m *Model) afterKeep() Page {
 // Turned answers the page Turn: the finder lies the other way round in the same place.
 func (m *Model) Turned() {
 	if m.page == Turn {
+		m.stop, _ = m.findTagged(m.stop.Point.Key, m.stop.State, m.stop.Tag) // the first reading is counted
 		m.show(Keypad)
 	}
 }

@@ -11,8 +11,8 @@ type Typed struct {
 	text string // with a point, whatever the decimal sign of the language
 }
 
-// typedOf types a number again as it was; what no keys could have typed is left out.
-func typedOf(text string) Typed {
+// TypedOf types a number again as it was; what no keys could have typed is left out.
+func TypedOf(text string) Typed {
 	var t Typed
 	for _, r := range text {
 		if r == '.' {
