@@ -9,6 +9,9 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"yokebook/checks"
+	"yokebook/measure"
 )
 
 // messageKeys are the values of all constants Msg… of the checks and the remedies, read from their
@@ -95,5 +98,34 @@ func TestWhereASentenceBelongs(t *testing.T) {
 		if got := beside(t, row.tag, row.key); !strings.HasSuffix(got, "/"+row.want) {
 			t.Errorf("%s %s: %s, want %s", row.tag, row.key, got, row.want)
 		}
+	}
+}
+
+// What a finding of any layout speaks of has a word: a joint, a shaft, a part, a point.
+func TestEverySubjectOfAFindingHasAWord(t *testing.T) {
+	seen := map[string]bool{}
+	for _, shafts := range []int{1, 2} {
+		for _, c := range measure.LayoutChoices {
+			for _, choice := range c.Choices {
+				layout := measure.NewLayout()
+				layout.Shafts = shafts
+				*layout.Member(c.Member) = choice
+				for _, f := range checks.Run(&measure.Build{Layout: layout}, nil).Findings {
+					seen[f.Subject] = true
+				}
+			}
+		}
+	}
+	delete(seen, "") // where there is one
+	for _, l := range Languages {
+		for subject := range seen {
+			_, point := measure.PointOf(subject)
+			if key := "subject." + subject; !point && !l.Has(key) && !l.Has("part."+subject) {
+				t.Errorf("%s: no word for %s; %s", l.Tag, key, beside(t, l.Tag, key))
+			}
+		}
+	}
+	if len(seen) < 10 {
+		t.Errorf("only %d subjects were seen", len(seen))
 	}
 }
