@@ -16,20 +16,14 @@ type Stop struct {
 // Done reports a stop that needs no more: it was read at least once, or skipped with a reason.
 func (s Stop) Done() bool { return s.Taken > 0 || s.Skipped != nil }
 
-// Stops returns the whole route of a build, in order: bench, hanging, on its wheels, laden, on the
-// bump stops; within a state in the order of the table, what is wanted before what is optional.
+// StopsBy returns the whole route of a build, in order: bench, hanging, on its wheels, laden, on the
+// bump stops; within a state in the order of the table, what is wanted before what is optional. hash
+// gives the content hash of a reading ("sha256:<hex>"): without it, records that share an id count for
+// nothing and a strike that names a content strikes nothing.
 //
 // A reading counts at the stop of its own state. One from the bench or stated by plate or book
 // holds in every state and counts at all of them, and a bench stop is content with a reading of
 // any state: what is asked there does not change as the vehicle moves.
-//
-// Without content hashes, records that share an id count for nothing and a strike that names a
-// content strikes nothing; StopsBy knows better.
-func Stops(b *measure.Build) []Stop {
-	return StopsBy(b, func(measure.Reading) string { return "" })
-}
-
-// StopsBy is Stops for a caller that knows the content hash of a reading ("sha256:<hex>").
 func StopsBy(b *measure.Build, hash func(measure.Reading) string) []Stop {
 	t := count(b.CurrentReadings(hash))
 	skips := newestSkips(Skips(b))

@@ -14,6 +14,11 @@ import (
 // id makes the n-th id of a test.
 func id(n int) measure.ID { return measure.ID(fmt.Sprintf("00000000-0000-4000-8000-%012d", n)) }
 
+// stopsOf is the route of a build whose records all have ids of their own: no hash is needed.
+func stopsOf(b *measure.Build) []Stop {
+	return StopsBy(b, func(measure.Reading) string { return "" })
+}
+
 func build(layout measure.Layout) *measure.Build {
 	return &measure.Build{ID: id(999), Layout: layout}
 }
@@ -51,7 +56,7 @@ func keysIn(stops []Stop, s measure.State) string {
 }
 
 func TestRouteOfOneShaft(t *testing.T) {
-	stops := Stops(build(measure.NewLayout()))
+	stops := stopsOf(build(measure.NewLayout()))
 	slopes := "datum.slope gearbox.slope shaft.slope pinion.slope"
 	for _, tt := range []struct {
 		state measure.State
@@ -76,13 +81,13 @@ func TestRouteOfOneShaft(t *testing.T) {
 func TestRouteFollowsTheLayout(t *testing.T) {
 	two := measure.NewLayout()
 	two.Shafts = 2
-	if got := keysIn(Stops(build(two)), measure.Hanging); got != "datum.slope gearbox.slope front_shaft.slope shaft.slope pinion.slope" {
+	if got := keysIn(stopsOf(build(two)), measure.Hanging); got != "datum.slope gearbox.slope front_shaft.slope shaft.slope pinion.slope" {
 		t.Errorf("two shafts, hanging: %s", got)
 	}
 	front := measure.NewLayout()
 	front.Drives = "front"
-	stopAt(t, Stops(build(front)), "transfer.high", measure.OffBench)
-	if strings.Contains(keysIn(Stops(build(measure.NewLayout())), measure.OffBench), "transfer.high") {
+	stopAt(t, stopsOf(build(front)), "transfer.high", measure.OffBench)
+	if strings.Contains(keysIn(stopsOf(build(measure.NewLayout())), measure.OffBench), "transfer.high") {
 		t.Error("a build without transfer box is asked for its ratio")
 	}
 }
@@ -91,7 +96,7 @@ func TestRouteFollowsTheLayout(t *testing.T) {
 // and what is optional never stands before what is wanted.
 func TestRouteCrawlsUnderOncePerState(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		stops := Stops(build(drawLayout(t)))
+		stops := stopsOf(build(drawLayout(t)))
 		last := -1
 		optional := false
 		wanted, states := 0, map[measure.State]bool{}
@@ -151,7 +156,7 @@ func TestReadingsCountWhereTheyHold(t *testing.T) {
 		b := build(measure.NewLayout())
 		read(b, tt.point, tt.read)
 		b.Readings[0].Basis = tt.basis
-		stops := Stops(b)
+		stops := stopsOf(b)
 		for _, s := range tt.counts {
 			if stop := stopAt(t, stops, tt.point, s); stop.Taken != 1 || !stop.Done() {
 				t.Errorf("%s: %d taken in %s", tt.name, stop.Taken, s)
@@ -169,7 +174,7 @@ func TestOnlyWhatCountsIsTaken(t *testing.T) {
 	b := build(measure.NewLayout())
 	first := read(b, "shaft.slope", measure.RideKerb)
 	read(b, "shaft.slope", measure.RideKerb)
-	taken := func() int { return stopAt(t, Stops(b), "shaft.slope", measure.RideKerb).Taken }
+	taken := func() int { return stopAt(t, stopsOf(b), "shaft.slope", measure.RideKerb).Taken }
 	if taken() != 2 {
 		t.Fatalf("a repeat is not counted: %d", taken())
 	}
@@ -192,14 +197,14 @@ func TestDisputedReadingsCountOnceSettledByContent(t *testing.T) {
 	b.Readings = append(b.Readings, twin)
 	hash := func(r measure.Reading) string { return "sha256:" + r.Note }
 	taken := func(stops []Stop) int { return stopAt(t, stops, "shaft.slope", measure.RideKerb).Taken }
-	if n := taken(Stops(b)) + taken(StopsBy(b, hash)); n != 0 {
+	if n := taken(stopsOf(b)) + taken(StopsBy(b, hash)); n != 0 {
 		t.Errorf("two records of one id count %d times before one is struck", n)
 	}
 	b.Strikes = []measure.Strike{{ID: id(50), Reading: twin.ID, Content: "sha256:other"}}
 	if n := taken(StopsBy(b, hash)); n != 1 {
 		t.Errorf("with one of them struck the other counts %d times", n)
 	}
-	if n := taken(Stops(b)); n != 0 {
+	if n := taken(stopsOf(b)); n != 0 {
 		t.Errorf("without their hashes they count %d times, and nobody knows which one", n)
 	}
 }
@@ -213,7 +218,7 @@ func TestSkipsKeepTheirReasonUntilSomethingIsRead(t *testing.T) {
 	skip(b, 73, "shaft.slope", at, "yesterday", "time unreadable")
 	skip(b, 74, "pinion.slope", at, "2026-03-02T10:00:00Z", "first")
 	skip(b, 75, "pinion.slope", at, "2026-03-02T10:00:00Z", "same time, later id")
-	stops := Stops(b)
+	stops := stopsOf(b)
 	if s := stopAt(t, stops, "shaft.slope", at); !s.Done() || s.Skipped.Reason != "still none" {
 		t.Errorf("newest skip is %+v", s.Skipped)
 	}
@@ -224,11 +229,11 @@ func TestSkipsKeepTheirReasonUntilSomethingIsRead(t *testing.T) {
 		t.Error("a skip reaches into another state")
 	}
 	kept := read(b, "shaft.slope", at)
-	if s := stopAt(t, Stops(b), "shaft.slope", at); s.Skipped != nil || s.Taken != 1 {
+	if s := stopAt(t, stopsOf(b), "shaft.slope", at); s.Skipped != nil || s.Taken != 1 {
 		t.Errorf("a reading outranks any skip, got %+v", s.Skipped)
 	}
 	b.Strikes = append(b.Strikes, measure.Strike{ID: id(50), Reading: kept})
-	if s := stopAt(t, Stops(b), "shaft.slope", at); s.Skipped == nil {
+	if s := stopAt(t, stopsOf(b), "shaft.slope", at); s.Skipped == nil {
 		t.Error("with the reading struck the skip stands again")
 	}
 }
@@ -242,12 +247,12 @@ func TestASkipIsTakenBack(t *testing.T) {
 	back := measure.Skip{ID: id(71), Point: "shaft.slope", Ride: at.Ride, Load: at.Load, Back: id(70), At: "2026-03-02T09:00:00Z"}
 	for _, order := range [][]measure.Skip{{b.Skips[0], back}, {back, b.Skips[0]}} {
 		b.Skips = order
-		if s := stopAt(t, Stops(b), "shaft.slope", at); s.Done() || len(Skips(b)) != 0 {
+		if s := stopAt(t, stopsOf(b), "shaft.slope", at); s.Done() || len(Skips(b)) != 0 {
 			t.Errorf("taken back, but %+v", s.Skipped)
 		}
 	}
 	skip(b, 72, "shaft.slope", at, "2026-03-02T08:00:00Z", "elsewhere")
-	if s := stopAt(t, Stops(b), "shaft.slope", at); !s.Done() || s.Skipped.Reason != "elsewhere" {
+	if s := stopAt(t, stopsOf(b), "shaft.slope", at); !s.Done() || s.Skipped.Reason != "elsewhere" {
 		t.Errorf("what nobody took back is %+v", s.Skipped)
 	}
 }
@@ -279,7 +284,7 @@ func TestAStopOfOneObstacleIsLeftOut(t *testing.T) {
 
 func TestNextGoesOnAndThenRound(t *testing.T) {
 	b := build(measure.NewLayout())
-	stops := Stops(b)
+	stops := stopsOf(b)
 	first, ok := Next(stops, "", measure.State{})
 	if !ok || first.Point.Key != "engine.rpm_max" {
 		t.Errorf("a new build starts at %s", first.Point.Key)
@@ -295,12 +300,12 @@ func TestNextGoesOnAndThenRound(t *testing.T) {
 	for _, s := range stops[:len(stops)-1] {
 		read(b, s.Point.Key, s.State)
 	}
-	next, ok = Next(Stops(b), last.Point.Key, last.State)
+	next, ok = Next(stopsOf(b), last.Point.Key, last.State)
 	if !ok || next.Point.Key != last.Point.Key || next.State != last.State {
 		t.Errorf("the only stop that is open is not found from itself: %s, %v", next.Point.Key, ok)
 	}
 	read(b, last.Point.Key, last.State)
-	if s, ok := Next(Stops(b), "", measure.State{}); ok {
+	if s, ok := Next(stopsOf(b), "", measure.State{}); ok {
 		t.Errorf("everything is read, and yet comes %s", s.Point.Key)
 	}
 	if _, ok := Next(nil, "", measure.State{}); ok {
@@ -313,11 +318,11 @@ func TestNextGoesOnAndThenRound(t *testing.T) {
 func TestNextLeadsThroughTheWholeRoute(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		b := build(drawLayout(t))
-		all := len(Stops(b))
+		all := len(stopsOf(b))
 		at := Stop{}
 		seen := map[string]bool{}
 		for n := 0; ; n++ {
-			next, ok := Next(Stops(b), at.Point.Key, at.State)
+			next, ok := Next(stopsOf(b), at.Point.Key, at.State)
 			if !ok {
 				if n != all {
 					t.Fatalf("through after %d of %d stops", n, all)
@@ -335,7 +340,7 @@ func TestNextLeadsThroughTheWholeRoute(t *testing.T) {
 				read(b, next.Point.Key, next.State)
 			}
 		}
-		if n := Wanted(Stops(b)); n != 0 {
+		if n := Wanted(stopsOf(b)); n != 0 {
 			t.Fatalf("%d stops are wanted at the end", n)
 		}
 	})
@@ -347,7 +352,7 @@ func TestWantedCountsWhatIsLeft(t *testing.T) {
 	read(b, "shaft.plan", measure.RideKerb) // optional
 	read(b, "shaft.slope", measure.Hanging)
 	skip(b, 60, "pinion.slope", measure.RideKerb, "", "sits behind the tank")
-	if n := Wanted(Stops(b)); n != 17 {
+	if n := Wanted(stopsOf(b)); n != 17 {
 		t.Errorf("%d wanted, want 17 of 20", n)
 	}
 }
