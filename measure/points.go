@@ -82,6 +82,7 @@ type Refusal struct {
 	text string
 }
 
+// Error is the refusal in one plain line of English.
 func (r *Refusal) Error() string { return r.text }
 
 // Possible errs with a Refusal when a reading's value can't be true of any vehicle: a text where a number

@@ -107,10 +107,12 @@ var rules = []struct {
 			{"checks/x.go", `package checks; import "time"`},
 			{"measure/merge/x.go", `package merge; import "os"`},
 			{"checks/uncertain/x.go", `package uncertain; import "crypto/rand"`},
+			{"checks/engine.go", `package checks; import "runtime"`},
 		},
 		right: []example{
 			{"checks/x_test.go", `package checks; import "os"`},
 			{"measure/store/x.go", `package store; import "os"`},
+			{"checks/draws.go", `package checks; import "runtime"`},
 		},
 	},
 	{
@@ -139,6 +141,7 @@ var rules = []struct {
 			{"checks/bind_x.go", `package checks; func f(x float64) bool { return x > 4.5 }`},
 			{"checks/bind_x.go", `package checks; const most = 12`},
 			{"checks/bind_x.go", `package checks; var v = check{limit: 0.25}`},
+			{"checks/bind_x.go", `package checks; func f() { combine("x", 2, func(x []float64) bool { return x[4] > 3.5 }) }`},
 			{"checks/joint/x.go", `package joint; func f(x float64) bool { return x <= 3 }`},
 			{"checks/joint/x.go", `package joint; func f(x float64) bool { return -x >= 0.7 || x > 0 }`},
 		},
