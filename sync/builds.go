@@ -16,7 +16,7 @@ type Held struct {
 	Stamp string
 }
 
-// Builds is where this device keeps its builds. Its methods are called from one goroutine.
+// Builds is where this device keeps its builds. Its methods are called one at a time.
 type Builds interface {
 	// Held lists the builds, in any order.
 	Held() ([]Held, error)

@@ -6,6 +6,7 @@ import (
 	"maps"
 	"slices"
 	"strings"
+	"sync"
 	"time"
 
 	"yokebook/measure"
@@ -65,11 +66,7 @@ func (p Pass) Run(ctx context.Context, m *Memory) (Report, error) {
 }
 
 func (r *run) work(ctx context.Context) error {
-	listing, err := r.Place.List(ctx)
-	if err != nil {
-		return err
-	}
-	held, err := r.Builds.Held()
+	listing, held, err := r.lists(ctx)
 	if err != nil {
 		return err
 	}
@@ -105,6 +102,20 @@ func (r *run) work(ctx context.Context) error {
 		}
 	}
 	return nil
+}
+
+// lists lists what the place and what this device holds beside each other: each waits for a disk or a
+// network of its own.
+func (r *run) lists(ctx context.Context) (listing place.Listing, held []Held, err error) {
+	var here error
+	var both sync.WaitGroup
+	both.Go(func() { held, here = r.Builds.Held() })
+	listing, err = r.Place.List(ctx)
+	both.Wait()
+	if err == nil {
+		err = here
+	}
+	return listing, held, err
 }
 
 // ids lists the builds that are here or there, sorted.
