@@ -42,7 +42,7 @@ this file is not sealed: it has no sum, so changes made by hand or by accident c
 
 out: residual of the joints together, at ride height, own weight
     3.48° ± 0.08°, limit at most 3°
-    chance that the limit is met: 0 %
+    chance that the limit is met: < 1 %
     weakest: shaft slope, 61 % of the doubt (reading …000000a1)
     missing: pinion slope, at ride height, own weight
     to do: turn the front end of the pinion up (wedge, links); mind the oil to its bearings, on a front axle the caster. First frame and axle on stands: springs are loaded, a loose axle rolls

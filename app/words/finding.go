@@ -35,10 +35,20 @@ func (l *Language) Finding(f checks.Finding) FindingText {
 		Source:  l.source(f.Limit),
 	}
 	if f.Chance != nil && f.Limit != nil {
-		t.Chance = l.Say("finding.chance", *f.Chance)
+		t.Chance = l.Say("finding.chance", chance(f))
 	}
 	t.Value, t.Interval = l.value(f)
 	return t
+}
+
+// chance is the chance of a finding that has one. All of some thousand draws alike are no certainty: that
+// is left to what has no doubt, such as counts and answers.
+func chance(f checks.Finding) float64 {
+	const unseen = 1e-4
+	if f.Low == nil || f.High == nil || *f.Low == *f.High {
+		return *f.Chance
+	}
+	return min(max(*f.Chance, unseen), 1-unseen)
 }
 
 // Brief puts a finding into one line: verdict, value with its doubt, limit.

@@ -64,6 +64,22 @@ func TestPercentIsNeverRoundedToCertainty(t *testing.T) {
 	}
 }
 
+// Only what has no doubt is certain: a spread of draws that all meet the limit is not.
+func TestAllDrawsAlikeAreNoCertainty(t *testing.T) {
+	limit := &checks.Limit{Key: "joint.angle", Value: 3, Unit: "deg", Sense: "max", Source: "a book"}
+	for _, tt := range []struct {
+		low, high, chance float64
+		want              string
+	}{
+		{2.1, 2.6, 1, "> 99 %"}, {3.4, 3.6, 0, "< 1 %"}, {2.9, 3.2, 0.4, "40 %"}, {1, 1, 1, "100 %"}, {6, 6, 0, "0 %"},
+	} {
+		got := English.Finding(checks.Finding{Check: "joint.angle", Value: num(tt.low), Low: num(tt.low), High: num(tt.high), Chance: num(tt.chance), Limit: limit})
+		if want := "chance that the limit is met: " + tt.want; got.Chance != want {
+			t.Errorf("%g … %g: %q, want %q", tt.low, tt.high, got.Chance, want)
+		}
+	}
+}
+
 func TestFindingInWords(t *testing.T) {
 	id := measure.ID("019ab3f1-0000-7000-8000-0000000000a1")
 	f := checks.Finding{
@@ -84,7 +100,7 @@ func TestFindingInWords(t *testing.T) {
 		{"value", got.Value, "3.48°"},
 		{"interval", got.Interval, "± 0.08°"},
 		{"limit", got.Limit, "at most 3°"},
-		{"chance", got.Chance, "chance that the limit is met: 0 %"},
+		{"chance", got.Chance, "chance that the limit is met: < 1 %"},
 		{"why", got.Why, "weakest: shaft slope, 61 % of the doubt (reading …000000a1)"},
 		{"missing", got.Missing[0], "pinion slope, at ride height, own weight"},
 		{"missing anywhere", got.Missing[1], "tube outside diameter"},
