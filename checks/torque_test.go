@@ -32,7 +32,7 @@ func offroad() measure.Layout {
 }
 
 // Lowest gear: 400 · (0.95 … 1) · 3.5 · 0.85, best 1160.3, low end 1130.5 N·m; slipping wheels
-// 707.9 N·m (driveline installation guide J3311-1 p. 2, worked apart from this code).
+// 707.9 N·m (driveline installation guide J3311-1-DSSP (2008) p. 2, worked apart from this code).
 func TestTorqueIsTheLesserOnTheRoadAndLowGearOffIt(t *testing.T) {
 	s := geared(t, measure.NewLayout()).gripping()
 	f := find(t, s.run(), "joint.torque||bench")

@@ -2,8 +2,10 @@
 // person gave nothing. Each row says what it means and who vouches for it, and where sources differ
 // it says what the others hold.
 //
-// A source is one of these: a citation; "worked apart from this code"; "common practice, no
-// source"; "our judgement, no source". "From memory" marks a citation that was not looked up.
+// A source is a list, parted by semicolons. Each member holds the short name of a paper in
+// testdata/reference/SOURCES.md, or says in one of the phrases of sources_test.go that there is none:
+// "common practice, no source", "our judgement, no source", "worked apart from this code" … "From
+// memory" marks what was not looked up.
 package limits
 
 import (

@@ -9,7 +9,7 @@ var jointRows = []Row{
 			{Value: 3, Source: "a 4x4 maker's service text 2007; a van maker's service text 2006; a truck maker's body builder guide 2015 part II p. 95; a fire pump manual 2-4-1"},
 			{Value: 5, Source: "driveline maintenance manual MM-96147 (rev. 03-21) p. 87, angle in space"},
 			{Value: 6, Source: "a truck maker's body and equipment directive 2020, 6.10; SAE AE-7 3.1.1, as cited on a public page"},
-			{Value: 3, Upper: 6, Source: "a trade note on driveline angles and phasing: parallel ends, shaft length in inches / 5 (15 in: 3, 30 in: 6); half of it where the ends intersect"},
+			{Value: 3, Upper: 6, Source: "a trade note on driveline angles and phasing: parallel ends, shaft length in inches / 5 (15 in: 3, 30 in: 6), half of it where the ends intersect"},
 		},
 	},
 	{
@@ -24,7 +24,7 @@ var jointRows = []Row{
 		Others: []Other{
 			{Value: 1, Source: "a truck maker's body and equipment directive 2020, 6.10; a fire pump manual 2-4-1"},
 			{Value: 1, Upper: 1.5, Source: "driveline installation guide J3311-1-DSSP (2008) p. 17, front end of each shaft that has no slip"},
-			{Value: 0, Upper: 0.5, Source: "a pickup maker's service text 1999: the odd joint of a two-piece shaft at 0.5 or LESS; contradicts the others"},
+			{Value: 0, Upper: 0.5, Source: "a pickup maker's service text 1999: the odd joint of a two-piece shaft at 0.5 or LESS, contradicts the others"},
 		},
 	},
 	{

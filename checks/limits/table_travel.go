@@ -4,19 +4,19 @@ package limits
 var slipRows = []Row{
 	{
 		Key: "slip.engaged", Value: 1, Unit: "", Sense: Min,
-		Source:  "common practice, no source: one outside diameter of the spline",
+		Source:  practice + ": one outside diameter of the spline",
 		Meaning: "spline that stays engaged at the longest position, as a multiple of the outside diameter of its male half",
 		Others: []Other{
-			{Value: 1.5, Source: "common practice of many shops, no source"},
+			{Value: 1.5, Source: practice + ": many shops"},
 			{Value: 0.75, Upper: 1.25, Source: "Machinery's Handbook, splines, useful engaged length by the pitch diameter (from memory)"},
 		},
 	},
 	{
 		Key: "slip.closing", Value: 10, Unit: "mm", Sense: Min,
-		Source:  "common practice, no source: some stroke left at full bump",
+		Source:  practice + ": some stroke left at full bump",
 		Meaning: "stroke left before the sliding spline bottoms at the shortest position",
 		Others: []Other{
-			{Value: 19, Upper: 25, Source: "workshop practice at ride height, no source"},
+			{Value: 19, Upper: 25, Source: practice + ": workshops, at ride height"},
 		},
 	},
 	{
@@ -39,7 +39,7 @@ var slipRows = []Row{
 // travelRows: what is taken for the axle's path where sources dispute it or nobody read it.
 var travelRows = []Row{
 	{Key: "travel.leaf_link", Value: 0.75, Upper: 0.833, Unit: "", Sense: Input,
-		Source:  "three quarters: SAE HS-788 (from memory), limbs of uniform strength; five sixths: one uniform leaf; worked apart from this code",
+		Source:  "three quarters: SAE HS-788 (from memory), limbs of uniform strength; five sixths, one uniform leaf: worked apart from this code",
 		Meaning: "length of the link that stands for a half of a leaf spring, as a share of that half"},
 	{Key: "travel.bump_rubber", Value: 0.667, Unit: "", Sense: Input, Source: judged,
 		Meaning: "share of a bump rubber's height by which it is pressed together at full bump"},
@@ -67,6 +67,6 @@ var travelRows = []Row{
 		Meaning: "a shaft's length, or how far it was drawn out, read at another height than its state's counts as ± this share of the difference"},
 	{Key: "windup.coast_share", Value: 0.3, Unit: "", Sense: Input, Source: judged,
 		Meaning: "torque on the overrun as a share of the torque in drive"},
-	{Key: "windup.springs", Value: 2, Unit: "count", Sense: Input, Source: "an axle on leaf springs has one on each side",
+	{Key: "windup.springs", Value: 2, Unit: "count", Sense: Input, Source: "by definition: an axle on leaf springs has one on each side",
 		Meaning: "springs that hold the axle against winding up"},
 }

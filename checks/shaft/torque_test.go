@@ -7,7 +7,7 @@ import (
 	"pgregory.net/rapid"
 )
 
-const guide = "formula: driveline installation guide J3311-1 p. 2 (read); numbers " + apart
+const guide = "formula: driveline installation guide J3311-1-DSSP (2008) p. 2 (read); numbers " + apart
 
 func TestTorqueInTheLowestGear(t *testing.T) {
 	for _, row := range []struct {
