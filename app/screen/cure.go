@@ -31,7 +31,7 @@ type cureMark struct {
 }
 
 func (s *Screen) newCure(f checks.Finding) *cureVisit {
-	return &cureVisit{Model: cure.New(s.take.Build(), s.take.Findings(), f), asked: cure.List}
+	return &cureVisit{Model: cure.New(s.take.Judged(), s.take.Findings(), f), asked: cure.List}
 }
 
 // cureOf asks about a finding again; nil where it is no longer there or no longer asks.

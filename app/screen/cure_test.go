@@ -2,6 +2,7 @@ package screen
 
 import (
 	"os"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -58,8 +59,48 @@ func cureAlbum(d *desk, shot func(name string)) {
 	shot("route-own")
 	d.tap("route.order")
 	shot("route-useful")
-	d.tap("route.order", "back", "more.builds")
+	d.tap("route.order", "back")
+	builtAlbum(d, shot)
+	d.tap("more.builds")
 	d.s.inline = was
+}
+
+// builtAlbum reads how the builder set the yokes, visits the findings of the shaft as it was made, and
+// goes back to the page with everything else.
+func builtAlbum(d *desk, shot func(name string)) {
+	d.tap("more.groups").reach("group.as built").tap("group.enter").goTo("as_built.phase.bench").read("30", "yes")
+	d.tap("all", "built")
+	shot("findings-built")
+	d.tap("finding.joint.residual||ride/kerb")
+	shot("finding-built")
+	d.tap("back", "back")
+	d.on().tap("more")
+}
+
+// Once the builder's sizes were read, the list of findings shows the shaft as ordered or as it was made: the
+// same rows, and what is opened from them says so.
+func TestFindingsAsOrderedOrAsBuilt(t *testing.T) {
+	const residual = "finding.joint.residual||ride/kerb"
+	d := openInvented(t, phone, false, "demo.json")
+	d.tap("more", "more.findings")
+	if d.has("built") {
+		t.Error("nothing was built yet, and there is a key for it")
+	}
+	d.tap("back")
+	builtAlbum(d, func(page string) {
+		switch page {
+		case "findings-built":
+			d.sees("The shaft as built", "Tap: show it as ordered").turnTo(residual)
+			d.sees("2.96° ± 0.33°").tap("built").sees("The shaft as ordered", "Tap: show it as built").turnTo(residual)
+			if strings.Contains(d.text(), "2.96° ± 0.33°") {
+				t.Error("as ordered it says what it says as built")
+			}
+			d.tap("built")
+		case "finding-built":
+			d.sees(", as built", "2.96° ± 0.33°")
+			d.restart().sees(", as built", "2.96° ± 0.33°")
+		}
+	})
 }
 
 // From a finding that is out to the ways to make it clear, to what would change then, and all the way back:

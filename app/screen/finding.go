@@ -27,7 +27,7 @@ func (s *Screen) finding() page {
 	t := s.lang.Finding(f)
 	ink := part.VerdictInk(f.Verdict)
 	lay := &arrange.Finding{
-		Title:   part.NewText(sentence(t.Title), 16, 24, part.Plain).Bold(),
+		Title:   part.NewText(s.findingTitle(t), 16, 24, part.Plain).Bold(),
 		Mark:    part.NewMark(f.Verdict),
 		Verdict: part.NewText(t.Verdict, 15, 24, ink).Bold(),
 		Value:   part.NewText(s.valueAndLimit(f, t), 16, 26, part.Plain).Bold(),
@@ -45,6 +45,14 @@ func (s *Screen) finding() page {
 		objects = append(objects, lay.Bar, lay.Scale)
 	}
 	return page{object: container.New(lay, objects...)}
+}
+
+// findingTitle names a finding, and that it is of the shaft as it was made.
+func (s *Screen) findingTitle(t words.FindingText) string {
+	if s.take.AsBuilt() {
+		return sentence(s.lang.Say("screen.built.of", t.Title))
+	}
+	return sentence(t.Title)
 }
 
 // findingActs are the keys of what can be done about a finding.

@@ -76,22 +76,42 @@ func (s *Screen) stopRow(stop route.Stop) fyne.CanvasObject {
 }
 
 // findings is the list of all findings, gathered by part, worst first; a tap opens one. The key over
-// it cuts the list down to one verdict after the other.
+// it cuts the list down to one verdict after the other. Once the shaft came back a row before the first
+// changes between what is ordered and what was made.
 func (s *Screen) findings() page {
 	m := s.take
 	lines := m.Found()
+	change := s.does(m.SwitchBuilt)
 	rows := part.NewRows(len(lines), s.sizes, func(i int) fyne.CanvasObject {
-		if lines[i].Finding == nil {
-			return s.findingsHead(lines[i])
+		switch l := lines[i]; {
+		case l.Built:
+			return s.builtRow(change)
+		case l.Finding == nil:
+			return s.findingsHead(l)
 		}
 		return s.findingRow(*lines[i].Finding)
 	})
-	rows.Least, rows.Head = findingRoom, func(i int) bool { return lines[i].Finding == nil }
+	rows.Least, rows.Head = findingRoom, func(i int) bool { return lines[i].Finding == nil && !lines[i].Built }
 	if len(m.Findings()) == 0 {
 		return page{object: s.listPage(s.lang.Say("screen.findings.none"), rows, s.backKey())}
 	}
 	turn := s.does(m.TurnFilter)
-	return page{object: s.listUnder(s.filterKey(turn), true, rows, s.backKey()), answers: []func(){turn}}
+	p := page{object: s.listUnder(s.filterKey(turn), true, rows, s.backKey()), answers: []func(){turn}}
+	if m.HasBuilt() {
+		p.answers = append(p.answers, change)
+	}
+	return p
+}
+
+// builtRow says whether the findings are of the shaft as ordered or as it was made; a tap shows the
+// other.
+func (s *Screen) builtRow(change func()) fyne.CanvasObject {
+	now, tap := "screen.built.ordered", "screen.built.tap.made"
+	if s.take.AsBuilt() {
+		now, tap = "screen.built.made", "screen.built.tap.ordered"
+	}
+	return part.NewKey("built", part.Standing, part.NewRowFace(part.NewMark(checks.Unsaid),
+		part.NewText(s.lang.Say(now), part.Held, 20, part.Plain).Bold(), part.NewText(s.lang.Say(tap), part.Held, 17, part.Plain)), change)
 }
 
 // findingRoom is how high a finding's row is at least: two lines of title, two of what it says, and

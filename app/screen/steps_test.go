@@ -78,6 +78,8 @@ const passNow = "what a pass found just now is found again by the next pass"
 
 // oneBack names for each page the one that the back key leads to.
 var oneBack = map[string]string{
+	"findings-built":                         "result",
+	"finding-built":                          "findings",
 	"builds-none":                            "out",
 	"new-title":                              "builds",
 	"new-shafts":                             "new",

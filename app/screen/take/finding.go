@@ -6,8 +6,8 @@ import (
 	"yokebook/measure"
 )
 
-// Findings are all findings, worst first.
-func (m *Model) Findings() []checks.Finding { return logbook.WorstFirst(m.log.Findings()) }
+// Findings are all findings, worst first, of the shaft as it was made where AsBuilt says so.
+func (m *Model) Findings() []checks.Finding { return logbook.WorstFirst(m.judged()) }
 
 // OpenFinding shows one finding.
 func (m *Model) OpenFinding(f checks.Finding) {
@@ -17,7 +17,7 @@ func (m *Model) OpenFinding(f checks.Finding) {
 
 // Opened is the finding of the page Finding as it is now; false when there is none any more.
 func (m *Model) Opened() (checks.Finding, bool) {
-	for _, f := range m.log.Findings() {
+	for _, f := range m.judged() {
 		if f.Key() == m.opened {
 			return f, true
 		}

@@ -13,6 +13,7 @@ type Line struct {
 	Of      int    // how many findings follow the heading
 	Later   bool   // the heading stands over what nobody began to read
 	Finding *checks.Finding
+	Built   bool // stands for the change between what is ordered and what was made
 }
 
 // filters are what the list of findings can be cut down to, in the order of Filter's turns.
@@ -29,7 +30,7 @@ func (m *Model) TurnFilter() {
 
 // NextFilter is what TurnFilter turns to.
 func (m *Model) NextFilter() checks.Verdict {
-	_, counts := logbook.Worst(m.log.Findings())
+	_, counts := logbook.Worst(m.judged())
 	at := slices.Index(filters, m.filter)
 	for i := 1; i < len(filters); i++ {
 		next := filters[(at+i)%len(filters)]
@@ -53,7 +54,11 @@ func (m *Model) Found() []Line {
 			begun = append(begun, f)
 		}
 	}
-	lines := byGroup(begun, false)
+	var lines []Line
+	if m.HasBuilt() {
+		lines = []Line{{Built: true}}
+	}
+	lines = append(lines, byGroup(begun, false)...)
 	if len(later) > 0 {
 		lines = append(lines, Line{Of: len(later), Later: true})
 	}

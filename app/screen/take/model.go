@@ -108,6 +108,7 @@ type Model struct {
 	reversal *Reversal         // nil: no finder's zero is being found
 	opened   string            // key of the finding on the page Finding
 	filter   checks.Verdict    // what the list of findings is cut down to
+	built    built
 	units    map[measure.Quantity]measure.Unit
 	prefer   func(measure.Quantity) measure.Unit // nil: nothing is preferred
 	useful   useful                              // what settles most

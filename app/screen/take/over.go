@@ -14,6 +14,9 @@ import (
 // correcting stands among the marks for a correction, which begins a pile of pages of its own.
 const correcting = "correcting"
 
+// asBuilt stands in the mark of the findings of the shaft as it was made.
+const asBuilt = "built "
+
 // pagesOver are the marks of the pages that lie over the stop, the lowest first, so that reopen can
 // open them again. A page about a reading that was kept lies there in place of the stop.
 func (m *Model) pagesOver() []string {
@@ -42,6 +45,9 @@ func (m *Model) markOf(p Page) string {
 	switch p {
 	case Findings:
 		about = string(m.filter)
+		if m.built.on {
+			about = asBuilt + about
+		}
 	case Finding:
 		about = m.opened
 	case Records:
@@ -112,6 +118,7 @@ func (m *Model) reopenOne(p Page, about string) bool {
 	switch p {
 	case More, Stances, Setup, Skips, Tools, Route, Rests, Groups, Obstacles, Height:
 	case Findings:
+		about, m.built.on = strings.CutPrefix(about, asBuilt)
 		if v := checks.Verdict(about); slices.Contains(filters, v) {
 			m.filter = v
 		}
