@@ -71,7 +71,7 @@ var shaftPoints = []Point{
 // clearancePoints are taken once for each obstacle; the tag of the reading tells obstacles apart.
 var clearancePoints = []Point{
 	{Key: "obstacle.gap", Moves: true, Group: GroupClearance, Quantity: Length, Low: 0, High: 500, Caution: CautionUnder,
-		Question: "How far is the obstacle from a string between the two joint centres? It has a number.",
+		Question: "How far is the obstacle from a string between the two joint centres?",
 		Place:    "Shortest distance from the string, or from the shaft's surface plus half the tube."},
 	{Key: "obstacle.station", Group: GroupClearance, Quantity: Length, Low: 0, High: 3000, Caution: CautionUnder,
 		Question: "How far behind the front joint does the obstacle stand? Same number as its gap.",

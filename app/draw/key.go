@@ -10,8 +10,8 @@ import (
 // letterWide is the width kept for a letter, as a share of the font size: that of the widest, with air.
 const letterWide = 1.0
 
-// findLetter finds a place for a letter: near its anchor on free ground, else over the drawing's lines,
-// else further and further out. It always finds one: the ground below is endless.
+// findLetter finds a place for a letter: near its anchor on free ground, else over the drawing's lines but
+// no sign, else further and further out. It always finds one: the ground below is endless.
 func (t *table) findLetter(at Point, size float64, side Side) (Box, *ink) {
 	w, h := size*letterWide, size*leading
 	for _, ring := range []struct {
@@ -20,7 +20,7 @@ func (t *table) findLetter(at Point, size float64, side Side) (Box, *ink) {
 	}{{4, 24, true}, {4, 24, false}, {28, 120, true}, {28, 120, false}} {
 		for away := ring.from; away < ring.to; away += 8 {
 			for _, b := range around(at, w, h, side, away) {
-				if !t.inside(b) || !t.freeLetter(b) || ring.clean && t.inked(b) {
+				if !t.inside(b) || !t.freeLetter(b) || t.signed(b) || ring.clean && t.inked(b) {
 					continue
 				}
 				leader := inkOf(at, nearest(b, at))

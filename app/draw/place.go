@@ -194,13 +194,21 @@ func (t *table) free(b Box) bool {
 
 // inked reports a box that a line or a sign of the drawing runs through.
 func (t *table) inked(b Box) bool {
-	for _, s := range t.signs {
-		if b.overlaps(s, 0) {
-			return true
-		}
+	if t.signed(b) {
+		return true
 	}
 	for _, k := range t.inks {
 		if b.overlaps(k.box, 1) && b.meets(k.a, k.b) {
+			return true
+		}
+	}
+	return false
+}
+
+// signed reports a box over a sign.
+func (t *table) signed(b Box) bool {
+	for _, s := range t.signs {
+		if b.overlaps(s, 0) {
 			return true
 		}
 	}

@@ -251,3 +251,14 @@ func TestACompleteOrderAsksNothing(t *testing.T) {
 		}
 	}
 }
+
+// A finding without a value leaves no space in front of the comma that would follow it.
+func TestNoSpaceStandsBeforeAComma(t *testing.T) {
+	for _, name := range []string{"demo", "gearbox-slip", "links-two-piece", "steep"} {
+		s, _ := sheetOf(t, buildOf(t, name), Options{})
+		if text := string(s.Text()); strings.Contains(text, " , ") {
+			i := strings.Index(text, " , ")
+			t.Errorf("%s: %q", name, text[max(0, i-40):i+20])
+		}
+	}
+}

@@ -74,13 +74,15 @@ func (m *maker) unjudged(f checks.Finding) string {
 	return m.says.Say("sheet.bare.limit", w.Title, m.found(f), w.Limit, m.source(w.Source))
 }
 
-// other is a finding that the shaft is not built from, in one phrase.
+// other is a finding that the shaft is not built from, in one phrase; where it has no value, no space
+// stands in front of the comma.
 func (m *maker) other(f checks.Finding) string {
 	w := m.says.Finding(f)
-	if w.Limit == "" {
-		return m.says.Say("sheet.other", w.Title, m.bare(f), m.verdict(f))
+	text := m.says.Say("sheet.other", w.Title, m.bare(f), m.verdict(f))
+	if w.Limit != "" {
+		text = m.says.Say("sheet.other.limit", w.Title, m.bare(f), m.verdict(f), w.Limit, m.source(w.Source))
 	}
-	return m.says.Say("sheet.other.limit", w.Title, m.bare(f), m.verdict(f), w.Limit, m.source(w.Source))
+	return strings.ReplaceAll(text, " , ", ", ")
 }
 
 // waiting is a finding without a value, in one phrase; what the shaft waits for stands at the top.

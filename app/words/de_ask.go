@@ -106,7 +106,7 @@ var deShaftAsked = map[string]asked{
 	"centre_bearing.offset":    {"Wie weit ist die Mitte des Mittellagers von der Mitte des Gelenks dahinter entfernt?", "Längs der vorderen Welle, von Lagermitte bis Mitte der Büchsen des mittleren Gelenks."},
 	"centre_bearing.height":    {"Wie weit ist die Wellenmitte von der Fläche, an die der Lagerbock geschraubt wird?", "Rechtwinklig zur Anschraubfläche, bis zur Mitte der Bohrung."},
 	"centre_bearing.bolt_span": {"Mitte zu Mitte der beiden Schrauben, die den Lagerbock des Mittellagers halten?", "Über den Bock, Lochmitte zu Lochmitte."},
-	"obstacle.gap":             {"Wie weit ist das Hindernis von einer Schnur zwischen den beiden Gelenkmitten? Es hat eine Nummer.", "Kürzester Weg von der Schnur, oder von der Rohroberfläche plus halbes Rohr."},
+	"obstacle.gap":             {"Wie weit ist das Hindernis von einer Schnur zwischen den beiden Gelenkmitten?", "Kürzester Weg von der Schnur, oder von der Rohroberfläche plus halbes Rohr."},
 	"obstacle.station":         {"Wie weit hinter dem vorderen Gelenk steht das Hindernis? Gleiche Nummer wie sein Abstand.", "Längs der Welle, von der Mitte des vorderen Gelenks."},
 	"obstacle.side":            {"Auf welcher Seite der Welle liegt das Hindernis? Gleiche Nummer wie sein Abstand.", "So wie es in Fahrlage zur Welle steht."},
 }

@@ -92,14 +92,22 @@ func TestTextBreaksBetweenWords(t *testing.T) {
 	})
 }
 
-// Two lines are about as long: no word stands alone in the last one.
+// Two lines break where a phrase ends, else they are about as long: no word stands alone in the last one,
+// and no line begins with a dot.
 func TestLinesAreEven(t *testing.T) {
 	test.NewTempApp(t)
-	words := "at ride height, own weight"
-	wide := textWidth(words, 15, fyne.TextStyle{})
-	lines, _, fits := breakToFit(words, fyne.NewSize(wide-4, 60), 15, 15, fyne.TextStyle{})
-	if !fits || len(lines) != 2 || lines[1] == "weight" {
-		t.Errorf("%q was broken into %q", words, lines)
+	for words, second := range map[string]string{
+		"at ride height, own weight":                             "own weight",
+		"at ride height, own weight · 49 % of the doubt":         "49 % of the doubt",
+		"out · 4000 rad/s² (2000 … 9000 rad/s²) · at most 400":   "at most 400",
+		"What is the highest engine speed that will ever be":     "speed that will ever be",
+		"Residual of the joints together, at ride height, laden": "at ride height, laden",
+	} {
+		wide := textWidth(words, 15, fyne.TextStyle{})
+		lines, _, fits := breakToFit(words, fyne.NewSize(wide-4, 60), 15, 15, fyne.TextStyle{})
+		if !fits || len(lines) != 2 || lines[1] != second {
+			t.Errorf("%q was broken into %q", words, lines)
+		}
 	}
 }
 

@@ -3,6 +3,7 @@ package part
 import (
 	"image/color"
 	"strings"
+	"unicode/utf8"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -202,11 +203,19 @@ func breakToFit(words string, place fyne.Size, least, most float32, style fyne.T
 	return lines, least, false
 }
 
-// evened breaks two or three lines anew so that they are about as long, and no word is left alone.
+// evened breaks two or three lines anew: two where a phrase ends, else so that they are about as long, and
+// no word is left alone.
 func evened(lines []string, words string, width, points float32, style fyne.TextStyle) []string {
 	n := len(lines)
 	if n < 2 || n > 3 || strings.Contains(words, "\n") {
 		return lines
+	}
+	if n == 2 {
+		for _, ends := range []string{"·", ",;:.?!"} {
+			if left, right, ok := halved(words, ends, width, points, style); ok {
+				return []string{left, right}
+			}
+		}
 	}
 	low, high := width/float32(n)/2, width
 	for high-low > 4 {
@@ -220,12 +229,37 @@ func evened(lines []string, words string, width, points float32, style fyne.Text
 	return lines
 }
 
+// lopsided is how much shorter one of two lines may be than the other, for the sake of the phrase.
+const lopsided = 0.3
+
+// halved breaks a text in two behind a word that ends with one of ends, as evenly as that can be.
+func halved(words, ends string, width, points float32, style fyne.TextStyle) (left, right string, ok bool) {
+	best := float32(lopsided)
+	for i := range words {
+		if words[i] != ' ' || i == 0 || !strings.ContainsRune(ends, lastRune(words[:i])) {
+			continue
+		}
+		l, r := strings.ReplaceAll(words[:i], Break, ""), strings.ReplaceAll(words[i+1:], Break, "")
+		a, b := textWidth(l, points, style), textWidth(r, points, style)
+		if max(a, b) <= width && min(a, b) > best*max(a, b) {
+			left, right, ok, best = l, r, true, min(a, b)/max(a, b)
+		}
+	}
+	return left, right, ok
+}
+
+func lastRune(s string) rune {
+	r, _ := utf8.DecodeLastRuneInString(s)
+	return r
+}
+
 // breakLines breaks words into lines no wider than width; false when one word alone is wider.
 func breakLines(words string, width, points float32, style fyne.TextStyle) ([]string, bool) {
 	space := textWidth(" ", points, style)
 	var lines []string
 	fits := true
 	for _, paragraph := range strings.Split(words, "\n") {
+		paragraph = strings.ReplaceAll(paragraph, " · ", Tied+"· ") // no line begins with it
 		line, used := "", float32(0)
 		for _, word := range strings.FieldsFunc(paragraph, func(r rune) bool { return r == ' ' || r == '\t' }) {
 			gap, wide := " ", space
