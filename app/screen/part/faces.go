@@ -64,9 +64,16 @@ func (rowFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	put(o[0], 0, 0, mark, size.Height)
 	x, w := float32(mark+gap), size.Width-mark-gap
 	title, detail := o[1].(*Text), o[2].(*Text)
-	below := detail.need(fyne.NewSize(w, size.Height*0.48))
-	above := title.need(fyne.NewSize(w, size.Height-below-apart))
-	below = detail.need(fyne.NewSize(w, size.Height-above-apart))
+	var above, below float32
+	for _, share := range []float32{0.48, 0.58, 0.7, 0.48} { // more for what is said only where that helps
+		var fits, all bool
+		below, fits = detail.need(fyne.NewSize(w, size.Height*share))
+		above, all = title.need(fyne.NewSize(w, size.Height-below-apart))
+		if fits && all {
+			break
+		}
+	}
+	below, _ = detail.need(fyne.NewSize(w, size.Height-above-apart))
 	y := max(0, (size.Height-above-below-apart)/2)
 	put(title, x, y, w, above+0.1)
 	put(detail, x, y+above+apart, w, below+0.1)

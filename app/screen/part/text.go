@@ -2,6 +2,7 @@ package part
 
 import (
 	"image/color"
+	"regexp"
 	"strings"
 	"unicode/utf8"
 
@@ -78,10 +79,10 @@ func (t *Text) Say(words string) {
 // Fits reports whether the whole text stood in its place when it was last laid out.
 func (t *Text) Fits() bool { return t.fits }
 
-// need is the height that the text takes of a place.
-func (t *Text) need(place fyne.Size) float32 {
-	lines, points, _ := breakToFit(t.Words, place, t.Least, max(t.Least, look.Scaled(t.Most)), t.Style)
-	return lineHeight(points, t.Style) * float32(len(lines))
+// need is the height that the text takes of a place, and whether all of it stands there.
+func (t *Text) need(place fyne.Size) (high float32, fits bool) {
+	lines, points, fits := breakToFit(t.Words, place, t.Least, max(t.Least, look.Scaled(t.Most)), t.Style)
+	return lineHeight(points, t.Style) * float32(len(lines)), fits
 }
 
 // CreateRenderer is called by the toolkit.
@@ -178,11 +179,32 @@ func (r *textRenderer) through(words string, points, y, width float32) fyne.Canv
 	return line
 }
 
-// breakToFit finds the largest size at which words fit, and the lines they break into.
+// breakToFit finds the largest size at which words fit, and the lines they break into. What is tied
+// together is torn only where nothing else helps.
 func breakToFit(words string, place fyne.Size, least, most float32, style fyne.TextStyle) (lines []string, points float32, fits bool) {
 	if strings.TrimSpace(words) == "" {
 		return nil, least, true
 	}
+	tied := tie(words)
+	if lines, points, fits = breakWhole(tied, place, least, most, style); fits {
+		return lines, points, true
+	}
+	if strings.Contains(tied, Tied) {
+		return breakWhole(strings.ReplaceAll(tied, Tied, " "), place, least, most, style)
+	}
+	return lines, points, false
+}
+
+// numbers are a number with its unit, and the two ends of an interval.
+var numbers = regexp.MustCompile(`(\d) (mm|in|kg|lb|N|kN|N·m|lbf·ft|rad/s²|1/min|rev/min)\b|(\d) … (−?\d)`)
+
+// tie keeps numbers in one piece, and lines from beginning with a dot.
+func tie(words string) string {
+	words = numbers.ReplaceAllStringFunc(words, func(n string) string { return strings.ReplaceAll(n, " ", Tied) })
+	return strings.ReplaceAll(words, " · ", Tied+"· ")
+}
+
+func breakWhole(words string, place fyne.Size, least, most float32, style fyne.TextStyle) (lines []string, points float32, fits bool) {
 	for points = most; points >= least; points-- {
 		high := lineHeight(points, style)
 		if room := int(place.Height / high); room >= 1 {
@@ -190,9 +212,6 @@ func breakToFit(words string, place fyne.Size, least, most float32, style fyne.T
 				return evened(lines, words, place.Width, points, style), points, true
 			}
 		}
-	}
-	if strings.Contains(words, Tied) {
-		return breakToFit(strings.ReplaceAll(words, Tied, " "), place, least, most, style)
 	}
 	lines, _ = breakLines(words, place.Width, least, style)
 	room := max(1, int(place.Height/lineHeight(least, style)))
@@ -259,7 +278,6 @@ func breakLines(words string, width, points float32, style fyne.TextStyle) ([]st
 	var lines []string
 	fits := true
 	for _, paragraph := range strings.Split(words, "\n") {
-		paragraph = strings.ReplaceAll(paragraph, " · ", Tied+"· ") // no line begins with it
 		line, used := "", float32(0)
 		for _, word := range strings.FieldsFunc(paragraph, func(r rune) bool { return r == ' ' || r == '\t' }) {
 			gap, wide := " ", space
