@@ -120,7 +120,32 @@ func match(e *engine, ln *line, _ string) answer {
 }
 
 func residual(e *engine, ln *line, _ string) answer {
-	return e.overLine(ln, func(v *lineValues) *quantity { return v.residual })
+	a := e.overLine(ln, func(v *lineValues) *quantity { return v.residual })
+	if a.q != nil && !a.q.bad && ln.state.Running() && ln.state.Case == "" {
+		a.notes = append(a.notes, bestPhase(ln)...)
+	}
+	return a
+}
+
+// bestPhase names the phase of one shaft, in whole degrees, that leaves a complete line the smallest
+// residual, where that is worth a word: yokes in line are best only where the ends lie in one plane.
+func bestPhase(ln *line) []Message {
+	x := bestOf(ln.args(0, len(ln.parts)-1))
+	chain := joint.Chain{PhaseDeg: bestOf(ln.phases), Double: ln.double}
+	for i := range ln.parts {
+		chain.Axes = append(chain.Axes, axis(x, i))
+	}
+	last := chain.Joints() - 1
+	least, says := chain.Residual(0, last)-given("phase.worth"), []Message(nil)
+	for s := range chain.PhaseDeg {
+		turned := chain
+		turned.PhaseDeg = slices.Clone(chain.PhaseDeg)
+		turned.PhaseDeg[s] = math.Round(chain.BestPhase(s))
+		if r := turned.Residual(0, last); r < least {
+			least, says = r, []Message{{MsgBestPhase, []any{ln.parts[s+1].name + ".phase", turned.PhaseDeg[s], r}}}
+		}
+	}
+	return says
 }
 
 func ripple(e *engine, ln *line, _ string) answer {

@@ -43,6 +43,7 @@ const (
 	MsgHeightWidened  = "note.height_widened"   // (point, difference in mm, degrees) widened by Δh/L
 	MsgZeroFound      = "note.zero_found"       // (instrument, setup, degrees that it shows too much, standard uncertainty)
 	MsgWayUnsaid      = "note.way_unsaid"       // (instrument) which end faced forward was not said: taken as the same each time
+	MsgBestPhase      = "note.best_phase"       // (point, deg, residual there in deg) the phase that leaves least
 	MsgMatchNoVerdict = "note.match_no_verdict" // equal ends don't prove a small residual
 	MsgWorstState     = "note.worst_state"      // (state) where the largest angle stands
 	MsgDecidedBy      = "note.decided_by"       // (check, subject, state) the finding that holds the build back most

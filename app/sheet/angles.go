@@ -111,6 +111,13 @@ func (m *maker) running() {
 	}
 	m.facts(pairs)
 	m.text(Small, "sheet.phase")
+	for _, f := range m.findings {
+		for _, n := range f.Notes {
+			if n.Key == checks.MsgBestPhase {
+				m.text(Small, "sheet.phase.best", append([]any{f.State.String()}, n.Args...)...)
+			}
+		}
+	}
 }
 
 // torques are the greatest torque and the case that ruled it.

@@ -103,6 +103,7 @@ var deAdvice = table{
 	checks.MsgZeroFound: "{0 subject}, Aufstellung {1}: umgedreht steht sein Nullpunkt bei {2 deg}, auf {3 deg} genau; seine Messungen dort " +
 		"sind damit berichtigt",
 	checks.MsgWayUnsaid:      "welches Ende von {0 subject} nach vorn zeigte, wurde nicht angegeben: als immer gleich genommen, sein Nullpunkt hebt sich auf",
+	checks.MsgBestPhase:      "am gleichmäßigsten mit {0 point} {1 deg}: Restwinkel {2 deg}",
 	checks.MsgMatchNoVerdict: "gleiche Enden beweisen keinen kleinen Restwinkel; auf diesen schauen",
 	checks.MsgWorstState:     "der größte Winkel steht hier: {0 state}",
 	checks.MsgDecidedBy:      "am meisten hält zurück: {0 finding}",

@@ -51,6 +51,7 @@ var enAdvice = table{
 	checks.MsgZeroFound: "{0 subject}, setup {1}: turned end for end, its zero stands at {2 deg}, give or take {3 deg}; its readings there " +
 		"are corrected by that",
 	checks.MsgWayUnsaid:      "which end of {0 subject} faced forward was not said: taken as the same each time, so that its zero cancels",
+	checks.MsgBestPhase:      "runs most evenly with {0 point} {1 deg}: residual {2 deg}",
 	checks.MsgMatchNoVerdict: "equal ends don't prove a small residual; look at that one",
 	checks.MsgWorstState:     "the largest angle stands here: {0 state}",
 	checks.MsgDecidedBy:      "held back most by: {0 finding}",

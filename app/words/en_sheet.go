@@ -140,7 +140,8 @@ var enSheet = table{
 	"sheet.torque":      "greatest torque on the shaft",
 	"sheet.torque.case": "{0}; {1}",
 	"sheet.phase": "Yoke phase to build: as read above; 0° is both yokes in line. It counts from the front yoke to the rear one, clockwise when " +
-		"one looks forward. Where it was not read, build to 0° and say so.",
+		"one looks forward. Where it was not read and no other is named here, build to 0° and say so.",
+	"sheet.phase.best": "Runs most evenly {0 state} with {1 point} {2 deg}: residual {3 deg}. Agree with the customer which phase is built.",
 
 	"sheet.tubes":           "Tube, centre bearing, balance",
 	"sheet.balance":         "Balance to grade G {0} (ISO 21940-11) in two planes, one near each end of each shaft, at the speed named above; weights welded on, no more than the balancer allows at one place.",

@@ -26,6 +26,8 @@ var assumedRows = []Row{
 
 // judgingRows: numbers that the judging itself goes by.
 var judgingRows = []Row{
+	{Key: "phase.worth", Value: 0.3, Unit: "deg", Sense: Input, Source: judged,
+		Meaning: "another phase of the yokes is named where it leaves a residual smaller by more than this"},
 	{Key: "state.height", Value: 5, Unit: "mm", Sense: Input, Source: judged,
 		Meaning: "readings whose heights differ by no more than this count as taken in the same place"},
 	{Key: "speed.road_factor", Value: 1.1, Unit: "", Sense: Input, Source: judged,
