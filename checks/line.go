@@ -68,44 +68,38 @@ func jointNames(l measure.Layout) []string {
 
 // lineOf reads the shaft line of a state, wound up where the state has a case.
 func (e *engine) lineOf(state measure.State) *line {
-	layout := e.build.Layout
-	names := partNames(layout)
-	ln := &line{state: state, double: make([]bool, len(names)-1)}
-	ln.double[0] = layout.FrontJoint == "double"
-	ln.double[len(ln.double)-1] = layout.RearJoint == "double"
-	if layout.PinionInFront() {
-		ln.gearAt = len(names) - 1
-	}
-	slopes := make([]*taken, len(names))
-	for i, name := range names {
-		t := e.take(name+".slope", state)
+	ln := e.blankLine(state)
+	slopes := make([]*taken, len(ln.parts))
+	for i, p := range ln.parts {
+		key := p.name + ".slope"
+		t := e.take(key, state)
 		slopes[i] = t
 		if t == nil {
-			for _, m := range e.lacks(name+".slope", state) {
+			for _, m := range e.lacks(key, state) {
 				ln.missing = appendMissing(ln.missing, m)
 			}
 			continue
 		}
 		ln.setup = max(ln.setup, t.setup)
 		if t.moved > 0 {
-			ln.moved = append(ln.moved, heightOff{name + ".slope", t.moved})
+			ln.moved = append(ln.moved, heightOff{key, t.moved})
 		}
 		if t.heightOff > 0 {
-			ln.heights = append(ln.heights, heightOff{name + ".slope", t.heightOff})
+			ln.heights = append(ln.heights, heightOff{key, t.heightOff})
 		}
 	}
-	for i, name := range names {
-		p := part{name: name, plan: e.planOf(name, state)}
+	for i := range ln.parts {
+		p := &ln.parts[i]
+		p.plan = e.planOf(p.name, state)
 		if t := slopes[i]; t != nil {
 			p.slope = t.q
 			p.turn = e.turnTo(ln, t.setup)
 		}
-		if name == "pinion" && p.slope != nil && state.Case != "" {
+		if p.name == "pinion" && p.slope != nil && state.Case != "" {
 			p.slope = e.woundUp(p.slope, state)
 		}
-		ln.parts = append(ln.parts, p)
-		if i > 0 && i < len(names)-1 {
-			ln.phases = append(ln.phases, e.phaseOf(name, state))
+		if i > 0 && i < len(ln.parts)-1 {
+			ln.phases = append(ln.phases, e.phaseOf(p.name, state))
 		}
 	}
 	return ln
