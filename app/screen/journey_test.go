@@ -287,7 +287,7 @@ func TestAnImpossibleValueIsRefusedInWords(t *testing.T) {
 	d := openDesk(t, phone, false)
 	d.newBuild("Invented estate")
 	d.goTo("gearbox.slope.droop/none").tap("bring.done", "caution.ok")
-	d.read("94", "yes").sees("This was not kept", "Gearbox slope 94 deg is beyond ±90")
+	d.read("94", "yes").sees("This was not kept", "Gearbox slope 94° is beyond ±90°")
 	d.tap("doubt.again").sees("94°").tap("key.erase", "key.erase").read("9.4", "yes").sees("KEPT 9.4°")
 }
 
