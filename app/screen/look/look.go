@@ -45,6 +45,9 @@ func (p Palette) Pairs() []Pair {
 		{"clear on field", p.Field, p.Clear}, {"out on field", p.Field, p.Out}, {"unsure on field", p.Field, p.Unsure},
 		{"waiting on field", p.Field, p.Waiting}, {"clear on paper", p.Paper, p.Clear}, {"out on paper", p.Paper, p.Out},
 		{"unsure on paper", p.Paper, p.Unsure}, {"waiting on paper", p.Paper, p.Waiting},
+		{"mark on paper", p.Paper, p.Mark}, {"mark on key", p.Key, p.Mark}, {"mark on state", p.State, p.Mark},
+		{"clear on state", p.State, p.Clear}, {"out on state", p.State, p.Out}, {"unsure on state", p.State, p.Unsure},
+		{"waiting on state", p.State, p.Waiting},
 	}
 }
 

@@ -64,6 +64,9 @@ func (s Scale) allowed(from, to float64) (a, b float64) {
 	return from, s.Limit
 }
 
+// Ink is the colour of the value and its interval.
+func (b *Bar) Ink() color.NRGBA { return b.scale.Ink(look.Now()) }
+
 // CreateRenderer is called by the toolkit.
 func (b *Bar) CreateRenderer() fyne.WidgetRenderer {
 	r := &barRenderer{b: b}

@@ -27,6 +27,9 @@ func NewPicture(draw func() draw.Page, label string) *Picture {
 	return p
 }
 
+// Ink is the colour of what the picture points at; of a mark, of all of it.
+func (p *Picture) Ink() color.NRGBA { return p.ink(look.Now()) }
+
 // CreateRenderer is called by the toolkit.
 func (p *Picture) CreateRenderer() fyne.WidgetRenderer {
 	r := &pictureRenderer{p: p, label: canvas.NewText(p.label, color.Black)}
