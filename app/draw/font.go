@@ -106,7 +106,7 @@ func wrap(text string, size, wide float64) []string {
 func tied(words []string) []string {
 	var out []string
 	for i, word := range words {
-		if i > 0 && (word == "±" || words[i-1] == "±" || unitOf(word) && endsInDigit(words[i-1])) {
+		if i > 0 && (word == "±" || words[i-1] == "±" || words[i-1] == "⌀" || unitOf(word) && endsInDigit(words[i-1])) {
 			out[len(out)-1] += " " + word
 			continue
 		}
