@@ -189,7 +189,7 @@ func (v *forming) number(s *Screen) page {
 		Hint:     part.NewText("", part.Held, 19, part.Quiet),
 		Display:  part.NewField(number),
 		Decimal:  key("key.decimal", sign, v.typed.Decimal),
-		Erase:    part.NewWordKey("key.erase", part.Ordinary, s.lang.Say("screen.erase"), types(v.typed.Erase)),
+		Erase:    part.NewNarrowKey("key.erase", part.Ordinary, s.lang.Say("screen.erase"), types(v.typed.Erase)),
 		More:     s.backKey(),
 		Keep:     []fyne.CanvasObject{part.NewKey("keep", part.Main, part.NewText(s.lang.Say("screen.keep"), 24, 40, part.OnIt).Bold().Centred(), keep)},
 	}

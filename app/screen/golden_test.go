@@ -28,8 +28,9 @@ const pagesDir = "testdata/pages"
 
 // TestPagesAreAsTheyWereLookedAt compares every page at every size with its golden, line by line:
 // keys with their kind and place, texts with size, ink and place. In English that is every size; in
-// the other languages a phone, for the rest of them TestEveryLanguageFitsAPhone and its like answer.
-// The dark theme and the one for the sun must show the same, but for the colours.
+// the other languages a phone, for the rest of them TestEveryPageFitsInEveryLanguage answers. The dark theme
+// and the one for the sun must show the same, but for the colours. On each page the rules of checkFit and
+// checkInks hold.
 //
 //	make golden WHAT=pages
 func TestPagesAreAsTheyWereLookedAt(t *testing.T) {
@@ -81,7 +82,13 @@ func pagesOf(t *testing.T, g pane) []shown {
 	t.Helper()
 	var out []shown
 	d := g.desk(t)
-	album(d, func(name string) { out = append(out, shown{name, d.markup()}) })
+	album(d, func(name string) {
+		out = append(out, shown{name, d.markup()})
+		checkInks(d, name)
+		if g.theme == "light" {
+			checkFit(d, name, leastOf(g.size))
+		}
+	})
 	return out
 }
 

@@ -27,7 +27,7 @@ func (s *Screen) keypad() page {
 		Picture: s.linePicture(stop.Point),
 		Lay:     s.layKey(),
 		Decimal: s.typeKey("key.decimal", s.decimalSign(), m.Decimal),
-		Erase:   part.NewWordKey("key.erase", part.Ordinary, s.lang.Say("screen.erase"), func() { s.types(m.Erase) }),
+		Erase:   part.NewNarrowKey("key.erase", part.Ordinary, s.lang.Say("screen.erase"), func() { s.types(m.Erase) }),
 		More:    part.NewWordKey("more", part.Standing, s.lang.Say("screen.more"), s.does(m.OpenMore)),
 		Keep:    s.keepKeys(keep),
 		Hint:    part.NewText(s.lang.Place(stop.Point), 14, 20, part.Quiet).AtTop(),

@@ -27,7 +27,7 @@ func (s *Screen) result() page {
 	}
 	lay := &arrange.Result{
 		Kept:   s.keptField(kept.Reading, kept.Struck),
-		Strike: part.NewWordKey("strike", part.Risky, s.lang.Say("screen.strike"), s.does(func() { m.StrikeLast(s.lang.Say("screen.strike.why")) })),
+		Strike: part.NewNarrowKey("strike", part.Risky, s.lang.Say("screen.strike"), s.does(func() { m.StrikeLast(s.lang.Say("screen.strike.why")) })),
 		Head:   head,
 		Rows:   rows,
 		Again:  part.NewWordKey("again", part.Ordinary, s.lang.Say("screen.again"), s.does(m.Again)),
@@ -40,7 +40,7 @@ func (s *Screen) result() page {
 		objects = append(objects, strip)
 	}
 	if kept.Struck {
-		lay.Strike = part.NewWordKey("keep.again", part.Ordinary, s.lang.Say("screen.strike.undo"), s.does(m.Unstrike))
+		lay.Strike = part.NewNarrowKey("keep.again", part.Ordinary, s.lang.Say("screen.strike.undo"), s.does(m.Unstrike))
 	}
 	objects = append(objects, lay.Strike)
 	return page{object: container.New(lay, objects...), enter: next}

@@ -63,7 +63,7 @@ var deLineAsked = map[string]asked{
 		"Angegeben oder gerechnet, nicht unter dem Fahrzeug gemessen: unter Moment liegt dort niemand."},
 	"pinion.windup_coast": {"Um wie viel senkt sich das Vorderende des Ritzels im Schiebebetrieb?",
 		"Angegeben oder gerechnet, nicht unter dem Fahrzeug gemessen: unter Moment liegt dort niemand."},
-	"datum.slope": {"Winkelmesser auf die markierte Stelle am Rahmen legen. Welches Ende liegt höher?",
+	"datum.slope": {"Winkelmesser auf die Rahmenmarke legen: Welches Ende liegt höher?",
 		"Eine ebene, markierte Stelle am Rahmenträger, die wiederzufinden ist: sie verbindet die Aufstellungen."},
 	"gearbox.slope": {"Winkelmesser längs an den Getriebeausgang legen. Welches Ende liegt höher?",
 		"Längs der Ausgangswelle oder an einer dazu rechtwinklig bearbeiteten Fläche (angeben); nicht am Guss oder an der Wanne."},

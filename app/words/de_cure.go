@@ -58,7 +58,7 @@ var deCure = table{
 	"useful.reckons":   "Rechnet, was am meisten klärt …",
 	"useful.none":      "Keine einzelne Messung klärt etwas Offenes.",
 	"useful.nearer":    "klärt allein nichts, aber anderes wartet auch darauf",
-	"useful.settles":   "klärt {0 percent} des Offenen; {1}",
+	"useful.settles":   "klärt {0 percent}; {1}",
 	"useful.next":      "Was am meisten klärt: {0 percent} des Offenen",
 	"useful.pending":   "nach der Reihe, solange gerechnet wird, was am meisten klärt",
 }

@@ -65,12 +65,20 @@ func (rowFace) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	x, w := float32(mark+gap), size.Width-mark-gap
 	title, detail := o[1].(*Text), o[2].(*Text)
 	var above, below float32
+	whole := false
 	for _, share := range []float32{0.48, 0.58, 0.7, 0.48} { // more for what is said only where that helps
 		var fits, all bool
 		below, fits = detail.need(fyne.NewSize(w, size.Height*share))
 		above, all = title.need(fyne.NewSize(w, size.Height-below-apart))
-		if fits && all {
+		if whole = fits && all; whole {
 			break
+		}
+	}
+	if !whole { // in its least size what is said makes room for what it is, else the other way round
+		below = min(below, detail.needLeast(w))
+		above, _ = title.need(fyne.NewSize(w, size.Height-below-apart))
+		if _, fits := detail.need(fyne.NewSize(w, size.Height-above-apart)); !fits {
+			above = min(above, title.needLeast(w))
 		}
 	}
 	below, _ = detail.need(fyne.NewSize(w, size.Height-above-apart))

@@ -58,6 +58,12 @@ func NewWordKey(name string, kind Kind, words string, tap func()) *Key {
 	return NewKey(name, kind, NewText(words, 15, 26, InkOf(kind)).Bold().Centred(), tap)
 }
 
+// NewNarrowKey is NewWordKey for a key that may be no wider than a finger: its word, which one knows by the
+// place of the key, may be smaller before it is cut.
+func NewNarrowKey(name string, kind Kind, words string, tap func()) *Key {
+	return NewKey(name, kind, NewText(words, 13, 26, InkOf(kind)).Bold().Centred(), tap)
+}
+
 // InkOf is the text colour on a key of a kind.
 func InkOf(kind Kind) Ink {
 	switch kind {

@@ -85,6 +85,12 @@ func (t *Text) need(place fyne.Size) (high float32, fits bool) {
 	return lineHeight(points, t.Style) * float32(len(lines)), fits
 }
 
+// needLeast is the height that the text takes in its least size.
+func (t *Text) needLeast(wide float32) float32 {
+	lines, points, _ := breakToFit(t.Words, fyne.NewSize(wide, 10000), t.Least, t.Least, t.Style)
+	return lineHeight(points, t.Style) * float32(len(lines))
+}
+
 // CreateRenderer is called by the toolkit.
 func (t *Text) CreateRenderer() fyne.WidgetRenderer { return &textRenderer{t: t} }
 
