@@ -121,12 +121,14 @@ func (m *Model) ask(e logbook.Entry) {
 // Doubts are what the page Doubts asks back about, the first one first.
 func (m *Model) Doubts() []logbook.Doubt { return m.doubts }
 
-// KeepAllTheSame answers the first doubt: the vehicle really is like that.
+// KeepAllTheSame answers the first doubt: the vehicle really is like that. The last one stays, to be
+// asked again where the value is refused.
 func (m *Model) KeepAllTheSame() {
-	if m.page != Doubts {
-		return
-	}
-	if m.doubts = m.doubts[1:]; len(m.doubts) == 0 {
+	switch {
+	case m.page != Doubts:
+	case len(m.doubts) > 1:
+		m.doubts = m.doubts[1:]
+	default:
 		m.keep()
 	}
 }
