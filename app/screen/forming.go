@@ -73,7 +73,13 @@ func (v *forming) begin(s *Screen) bool {
 
 func (v *forming) back(*Screen) bool {
 	v.err = nil
-	return v.form.Back()
+	if v.form.Back() {
+		return true
+	}
+	if v.of != "" { // it may be changed otherwise before one comes back
+		v.form = nil
+	}
+	return false
 }
 
 func (v *forming) page(s *Screen) page {

@@ -10,6 +10,7 @@ import (
 	"yokebook/app/device"
 	"yokebook/app/logbook"
 	"yokebook/app/screen/part"
+	"yokebook/measure"
 )
 
 // halfDone are the pages on which something is typed, written or chosen: how to come there from a stop or
@@ -128,6 +129,20 @@ func TestNothingHalfDoneIsLost(t *testing.T) {
 				t.Errorf("killed then, it says\n%s\nand said\n%s", got, before)
 			}
 		})
+	}
+}
+
+// A question about an instrument is left half answered, and the instrument is changed otherwise: the
+// answer, given in the end, changes nothing but what it was asked for.
+func TestHalfAnAnswerKeepsNoOldInstrument(t *testing.T) {
+	d := openDesk(t, phone, false).newBuild("Invented estate")
+	d.tap("more").reach("more.instruments")
+	d.tap("tool.new", "kind.angle").write("red strap").tap("go", "key.1", "keep", "key.2", "keep", "instrument.angle", "tool.change")
+	d.tap("change.accuracy", "key.3").pressBack()
+	d.tap("change.name").write("blue strap").tap("go", "tool.change", "change.accuracy", "keep")
+	in, _ := measure.InstrumentOf(d.s.take.Build().Instruments, "angle")
+	if in.Name != "blue strap" || in.Resolution.Token() != "1" || in.Accuracy.Token() != "3" {
+		t.Errorf("in the build %+v", in)
 	}
 }
 
