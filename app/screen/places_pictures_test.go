@@ -1,7 +1,9 @@
 package screen
 
 import (
+	"errors"
 	"fmt"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"testing"
@@ -13,12 +15,7 @@ import (
 // placesAlbum visits every page of places, offers and files once.
 func placesAlbum(t *testing.T, g pane, shot func(d *desk, name string)) {
 	t.Helper()
-	shop, err := os.MkdirTemp("", "media") // as short as such a path is
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { os.RemoveAll(shop) })
-	stick := filepath.Join(shop, "stick of the shop")
+	stick := filepath.Join(media(t), "stick of the shop")
 	if err := os.Mkdir(stick, 0o755); err != nil {
 		t.Fatal(err)
 	}
@@ -96,6 +93,24 @@ func placesAlbum(t *testing.T, g pane, shot func(d *desk, name string)) {
 	see("devices")
 	a.tap(a.nth("paired.", 0))
 	see("unpair")
+}
+
+// media makes a folder that sticks are plugged into. Its path is as short as such a path is, and as
+// long in every run.
+func media(t *testing.T) string {
+	t.Helper()
+	for n := 0; ; n++ {
+		dir := filepath.Join(os.TempDir(), fmt.Sprintf("media%09d", n))
+		err := os.Mkdir(dir, 0o755)
+		if errors.Is(err, fs.ErrExist) {
+			continue // another run's
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+		t.Cleanup(func() { os.RemoveAll(dir) })
+		return dir
+	}
 }
 
 // Every page of places at every size: keys are large enough and far enough apart, and texts stand whole.
