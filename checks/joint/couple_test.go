@@ -47,7 +47,7 @@ func TestLifeOfAJoint(t *testing.T) {
 			t.Errorf("%s: %.1f h, want %g (%s)", row.name, long, row.want, row.from)
 		}
 		if want := row.want / math.Pow(row.d.RatedNm/row.d.MeanNm, 1.0/3); math.Abs(short-want) > 0.6 {
-			t.Errorf("%s: %.1f h by the third power, want %.1f (exponent 3: Universal Joints and Driveshafts 4.7 (read))", row.name, short, want)
+			t.Errorf("%s: %.1f h by the third power, want %.1f (exponent 3: Universal Joints and Driveshafts 4.7, its abstract read)", row.name, short, want)
 		}
 	}
 }

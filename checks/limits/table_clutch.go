@@ -55,7 +55,7 @@ var splineRows = []Row{
 	{Key: "spline.application", Value: 2, Upper: 2.8, Sense: Input,
 		Source:  "Dudley, When Splines Need Stress Control, medium shock (internal combustion engine): 2.0 for a uniform load, 2.8 for heavy shock",
 		Meaning: "factor for the knocks of engine and driven side"},
-	{Key: "spline.distribution", Value: 1, Upper: 1.5, Sense: Input, Source: "Dudley, When Splines Need Stress Control, misalignment of 0.001 to 0.004 in per in over 1 to 2 in",
+	{Key: "spline.distribution", Value: 1, Upper: 1.5, Sense: Input, Source: "Dudley, When Splines Need Stress Control, misalignment of 0.001 to 0.002 in per in over 1 to 2 in, 0.004 over 1 in",
 		Meaning: "factor for teeth that share unevenly along their length"},
 	{Key: "spline.fatigue", Value: 1, Sense: Input, Source: "Machinery's Handbook, Involute Splines, table 9: 10 000 starts at full torque",
 		Meaning: "factor for the number of starts at full torque",

@@ -41,7 +41,7 @@ var jointRows = []Row{
 		Meaning: "difference of the two end angles; ends that match can still leave the axle turning unevenly",
 		Others: []Other{
 			{Value: 0.5, Source: "driveline installation guide J3311-1-DSSP (2008) pp. 16-17, shafts with a centre bearing"},
-			{Value: 1.5, Source: "driveline maintenance manual MM-96147 (rev. 03-21) p. 87"},
+			{Value: 1.5, Source: "driveline maintenance manual MM-96147 (rev. 03-21) p. 87; SAE AE-7 3.1.1, as cited on a public page"},
 			{Value: 3, Source: "US Army TM 5-3820-256-24-4, reprinting truck service manual CTS-4017 p. 23, trucks between axles"},
 			{Value: 3, Upper: 5, Source: "industrial driveshaft catalogue p. 41, low speed only"},
 		},

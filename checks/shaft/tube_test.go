@@ -35,7 +35,7 @@ func TestCriticalSpeedOfATube(t *testing.T) {
 		{"3.0×0.083 in, 60 in", Tube{1524, 76.2, 2.1082}, steel207, 1.21e8 * math.Sqrt(76.2*76.2+71.9836*71.9836) / (1524 * 1524), 1e-2,
 			"constant 1.21e8 for mm as printed in a joint supplier's selection pages, graph F (read)"},
 		{"3.0×0.083 in, 60 in, inch form", Tube{1524, 76.2, 2.1082}, steel207, 4.8e6 * math.Sqrt(9+2.834*2.834) / 3600, 1e-2,
-			"constant 4.8e6 for inches as printed on the same page (read); 0.8 % above its own metric form"},
+			"constant 4.8e6 for inches as printed in a joint supplier's selection pages, graph F (read); 0.8 % above its own metric form"},
 		{"solid rod", Tube{1000, 30, 15}, steel207, 30 / math.Pi * math.Pi * math.Pi * math.Sqrt(207e9/7850) * 0.0075, 1e-12,
 			"(π/L)²·√(E/ρ)·d/4, by hand"},
 	} {
