@@ -73,7 +73,7 @@ func (b *Bar) CreateRenderer() fyne.WidgetRenderer {
 	for i := range r.boxes {
 		r.boxes[i] = canvas.NewRectangle(color.Transparent)
 	}
-	r.dot = canvas.NewCircle(color.Transparent)
+	r.rim, r.dot = canvas.NewCircle(color.Transparent), canvas.NewCircle(color.Transparent)
 	r.paint()
 	return r
 }
@@ -91,7 +91,9 @@ const (
 type barRenderer struct {
 	b     *Bar
 	boxes [boxes]*canvas.Rectangle
-	dot   *canvas.Circle
+	// Two circles instead of one with an edge: windows draw the edge inside the circle, where it
+	// leaves next to nothing of so small a dot, pictures around it.
+	rim, dot *canvas.Circle
 }
 
 func (r *barRenderer) Destroy()           {}
@@ -101,7 +103,7 @@ func (r *barRenderer) Objects() []fyne.CanvasObject {
 	for _, b := range r.boxes {
 		out = append(out, b)
 	}
-	return append(out, r.dot)
+	return append(out, r.rim, r.dot)
 }
 
 func (r *barRenderer) Layout(size fyne.Size) {
@@ -125,8 +127,12 @@ func (r *barRenderer) Layout(size fyne.Size) {
 	} else {
 		put(boxUpper, x(s.Upper)-1.5, x(s.Upper)+1.5, high)
 	}
-	r.dot.Move(fyne.NewPos(x(s.Value)-high*0.22, mid-high*0.22))
-	r.dot.Resize(fyne.NewSquareSize(high * 0.44))
+	round := func(c *canvas.Circle, wide float32) {
+		c.Move(fyne.NewPos(x(s.Value)-wide/2, mid-wide/2))
+		c.Resize(fyne.NewSquareSize(wide))
+	}
+	round(r.dot, high*0.44)
+	round(r.rim, high*0.44+6)
 }
 
 func (r *barRenderer) Refresh() {
@@ -144,5 +150,5 @@ func (r *barRenderer) paint() {
 	r.boxes[boxInterval].CornerRadius = 4
 	r.boxes[boxLimit].FillColor = p.Ink
 	r.boxes[boxUpper].FillColor = p.Ink
-	r.dot.FillColor, r.dot.StrokeColor, r.dot.StrokeWidth = p.Field, ink, 3
+	r.rim.FillColor, r.dot.FillColor = ink, p.Field
 }
