@@ -23,6 +23,7 @@ type limitRowJSON struct {
 type otherLimitJSON struct {
 	Value  float64  `json:"value"`
 	Upper  *float64 `json:"upper"`
+	Sense  string   `json:"sense"`
 	Source string   `json:"source"`
 }
 
@@ -38,10 +39,10 @@ func (p Program) limits() *cobra.Command {
 		}
 		var rows [][]string
 		for _, r := range limits.Table {
-			sense := p.Language.Say("cli.sense." + string(r.Sense))
-			rows = append(rows, []string{r.Key, sense, p.span(r.Value, r.Upper), p.unitOrNone(r.Unit), r.Source})
+			sense := func(s limits.Sense) string { return p.Language.Say("cli.sense." + string(s)) }
+			rows = append(rows, []string{r.Key, sense(r.Sense), p.span(r.Value, r.Upper), p.unitOrNone(r.Unit), r.Source})
 			for _, o := range r.Others {
-				rows = append(rows, []string{p.Language.Say("cli.other_limit"), sense, p.span(o.Value, o.Upper), p.unitOrNone(r.Unit), o.Source})
+				rows = append(rows, []string{p.Language.Say("cli.other_limit"), sense(o.SenseIn(r)), p.span(o.Value, o.Upper), p.unitOrNone(r.Unit), o.Source})
 			}
 		}
 		return p.table(p.headings("limits", "limit", "sense", "value", "unit", "source"), rows)
@@ -78,7 +79,7 @@ func limitRowToJSON(r limits.Row) limitRowJSON {
 	row := limitRowJSON{Key: r.Key, Value: r.Value, Upper: orNull(r.Upper), Unit: r.Unit, Sense: string(r.Sense), Source: r.Source,
 		Meaning: r.Meaning, Others: []otherLimitJSON{}}
 	for _, o := range r.Others {
-		row.Others = append(row.Others, otherLimitJSON{o.Value, orNull(o.Upper), o.Source})
+		row.Others = append(row.Others, otherLimitJSON{o.Value, orNull(o.Upper), string(o.SenseIn(r)), o.Source})
 	}
 	return row
 }

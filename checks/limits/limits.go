@@ -40,7 +40,16 @@ type Row struct {
 // Other is what another source holds. Upper is 0 unless it gives a range.
 type Other struct {
 	Value, Upper float64
+	Sense        Sense // only where it contradicts the row's
 	Source       string
+}
+
+// SenseIn is on which side of the value of another source one has to be, in a row of the table.
+func (o Other) SenseIn(r Row) Sense {
+	if o.Sense == "" {
+		return r.Sense
+	}
+	return o.Sense
 }
 
 // Table holds all rows, grouped and in a fixed order.

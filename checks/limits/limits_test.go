@@ -35,7 +35,7 @@ func TestEveryRowIsWhole(t *testing.T) {
 			t.Errorf("%s: %g … %g", r.Key, r.Value, r.Upper)
 		}
 		for _, o := range r.Others {
-			if o.Source == "" || o.Upper != 0 && o.Upper <= o.Value {
+			if o.Source == "" || o.Upper != 0 && o.Upper <= o.Value || o.Sense == r.Sense {
 				t.Errorf("%s: another source %+v", r.Key, o)
 			}
 		}
@@ -69,6 +69,26 @@ func TestWhereSourcesDifferTheOthersAreShown(t *testing.T) {
 		if r, _ := Of(key); len(r.Others) < least {
 			t.Errorf("%s shows %d other sources", key, len(r.Others))
 		}
+	}
+}
+
+// One maker wants the odd joint of a two-piece shaft straight where all others want it bent: service
+// text 1999, as SOURCES.md cites it.
+func TestOtherSourceMayHoldTheOpposite(t *testing.T) {
+	r, _ := Of("joint.least_angle")
+	opposite := 0
+	for _, o := range r.Others {
+		if sense := o.SenseIn(r); sense == Max {
+			opposite++
+			if o.Value != 0.5 || !strings.Contains(o.Source, "service text 1999") {
+				t.Errorf("at most %g: %s", o.Value, o.Source)
+			}
+		} else if sense != Min {
+			t.Errorf("%s: sense %q", o.Source, sense)
+		}
+	}
+	if opposite != 1 {
+		t.Errorf("%d sources hold a greatest angle against the least one, want 1", opposite)
 	}
 }
 

@@ -24,7 +24,7 @@ var jointRows = []Row{
 		Others: []Other{
 			{Value: 1, Source: "a truck maker's body and equipment directive 2020, 6.10; a fire pump manual 2-4-1"},
 			{Value: 1, Upper: 1.5, Source: "driveline installation guide J3311-1-DSSP (2008) p. 17, front end of each shaft that has no slip"},
-			{Value: 0, Upper: 0.5, Source: "a pickup maker's service text 1999: the odd joint of a two-piece shaft at 0.5 or LESS, contradicts the others"},
+			{Value: 0.5, Sense: Max, Source: "a pickup maker's service text 1999: the odd joint of a two-piece shaft at 0.5 or LESS, contradicts the others"},
 		},
 	},
 	{
