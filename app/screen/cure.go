@@ -107,7 +107,7 @@ func (v *cureVisit) looking(s *Screen) page {
 		text = s.lang.Say("cure.progress", done, of)
 	}
 	v.said = part.NewText(text, part.Held, 28, part.Plain).Bold()
-	p := s.ask(question{title: s.lang.Say("cure.looking"), note: sentence(s.lang.Title(v.Finding())), picture: v.said,
+	p := s.ask(question{title: s.lang.Say("cure.looking"), note: sentence(s.ofShaft(s.lang.Title(v.Finding()))), picture: v.said,
 		answers: []answer{{name: "cancel", words: s.lang.Say("cure.cancel"), tap: func() { s.goBack() }}}})
 	if v.asked == cure.Looking {
 		return p
@@ -161,7 +161,7 @@ func (v *cureVisit) list(s *Screen) page {
 		return part.NewKey(lines[i].name, part.Row, face, p.answers[i])
 	})
 	rows.Least = wayRoom
-	p.object = s.listPage(s.lang.Say("cure.title", s.lang.Check(v.Finding().Check, v.Finding().Subject)), rows, s.backKey())
+	p.object = s.listPage(s.lang.Say("cure.title", s.ofShaft(s.lang.Check(v.Finding().Check, v.Finding().Subject))), rows, s.backKey())
 	return p
 }
 

@@ -91,13 +91,13 @@ func TestFindingsAsOrderedOrAsBuilt(t *testing.T) {
 		switch page {
 		case "findings-built":
 			d.sees("The shaft as built", "Tap: show it as ordered").turnTo(residual)
-			d.sees("2.96° ± 0.33°").tap("built").sees("The shaft as ordered", "Tap: show it as built").turnTo(residual)
+			d.sees("2.96° ± 0.33°", ", as built").tap("built").sees("The shaft as ordered", "Tap: show it as built").turnTo(residual)
 			if strings.Contains(d.text(), "2.96° ± 0.33°") {
 				t.Error("as ordered it says what it says as built")
 			}
 			d.tap("built")
 		case "finding-built":
-			d.sees(", as built", "2.96° ± 0.33°")
+			d.sees(", as built", "2.96° ± 0.33°").tap("rests").sees(", as built").tap("back")
 			d.restart().sees(", as built", "2.96° ± 0.33°")
 		}
 	})

@@ -48,11 +48,14 @@ func (s *Screen) finding() page {
 }
 
 // findingTitle names a finding, and that it is of the shaft as it was made.
-func (s *Screen) findingTitle(t words.FindingText) string {
+func (s *Screen) findingTitle(t words.FindingText) string { return sentence(s.ofShaft(t.Title)) }
+
+// ofShaft says of what is named that it is of the shaft as it was made, where it is.
+func (s *Screen) ofShaft(name string) string {
 	if s.take.AsBuilt() {
-		return sentence(s.lang.Say("screen.built.of", t.Title))
+		return s.lang.Say("screen.built.of", name)
 	}
-	return sentence(t.Title)
+	return name
 }
 
 // findingActs are the keys of what can be done about a finding.

@@ -123,7 +123,7 @@ func (s *Screen) filterKey(turn func()) fyne.CanvasObject {
 	m := s.take
 	mark := m.Filter()
 	face := part.NewRowFace(part.NewMark(mark),
-		part.NewText(s.filterTitle(mark), 13, 20, part.Plain).Bold(),
+		part.NewText(s.ofShaft(s.filterTitle(mark)), 13, 20, part.Plain).Bold(),
 		part.NewText(s.lang.Say("screen.filter.tap."+filterWord(m.NextFilter())), part.Held, 17, part.Plain))
 	return part.NewKey("filter", part.Standing, face, turn)
 }

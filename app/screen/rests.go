@@ -36,7 +36,7 @@ func (s *Screen) rests() page {
 	}
 	rows := part.NewRows(len(list), s.sizes, func(i int) fyne.CanvasObject { return s.groundRow(list[i]) })
 	rows.Least = twoLines
-	title := s.lang.Say("rests.title", sentence(s.lang.Check(f.Check, f.Subject)))
+	title := s.lang.Say("rests.title", sentence(s.ofShaft(s.lang.Check(f.Check, f.Subject))))
 	if len(list) == 0 {
 		title = s.lang.Say("rests.none")
 	}
