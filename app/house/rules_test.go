@@ -116,6 +116,19 @@ var rules = []struct {
 		},
 	},
 	{
+		name: "formulas write to their own", faults: formulasWriteToTheirOwn,
+		wrong: []example{
+			{"checks/bind_x.go", `package checks; func f(e *engine) { n := 0; e.combine("x", 1, func(x, out []float64) { n++; out[0] = x[0] }) }`},
+			{"checks/bind_x.go", `package checks; func f(e *engine, s *stand) { e.combine("x", 1, func(x, out []float64) { s.slide[0] = x[0] }) }`},
+			{"checks/bind_x.go", `package checks; func f(e *engine) { var to stand; e.combineOwn("x", nil, func() formula { return func(x, out []float64) { to.slide += x[0] } }) }`},
+		},
+		right: []example{
+			{"checks/bind_x.go", `package checks; func f(e *engine) { e.combine("x", 1, func(x, out []float64) { for i, v := range x { out[i] = v } }) }`},
+			{"checks/bind_x.go", `package checks; func f(e *engine) { e.combineOwn("x", nil, func() formula { var to stand; return func(x, out []float64) { to.slide += x[0]; out[0] = to.slide } }) }`},
+			{"checks/bind_x.go", `package checks; func f(e *engine) { n := 0; each(func(x float64) { n++ }) }`},
+		},
+	},
+	{
 		name: "the same bits everywhere", faults: sameBitsEverywhere,
 		wrong: []example{
 			{"checks/shaft/x.go", `package shaft; import "math"; func f(x float64) float64 { return math.Exp(x) }`},
