@@ -157,6 +157,8 @@ var rules = []struct {
 			{"checks/bind_x.go", `package checks; func f() { combine("x", 2, func(x []float64) bool { return x[4] > 3.5 }) }`},
 			{"checks/joint/x.go", `package joint; func f(x float64) bool { return x <= 3 }`},
 			{"checks/joint/x.go", `package joint; func f(x float64) bool { return -x >= 0.7 || x > 0 }`},
+			{"checks/joint/x.go", `package joint; func f(x float64) bool { return x < -30 }`},
+			{"checks/joint/x.go", `package joint; func f(x, width float64) bool { return x < 3*width }`},
 		},
 		right: []example{
 			{"checks/bind_x.go", `package checks; func f(x []float64) bool { return x[7] > 0 && x[3] != 1 }`},
