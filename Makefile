@@ -28,7 +28,7 @@ test: ## everything that must hold, set-up included
 	$(MAKE) --no-print-directory vet
 	$(MAKE) --no-print-directory same-bits
 	go test $$(go list ./... | grep -v '/app/screen$$')
-	go test ./app/screen # alone: it presses keys of real windows, which wants a machine that keeps up
+	go test -timeout 20m ./app/screen # alone: it presses keys of real windows, which wants a machine that keeps up
 
 build: ## build/yokebook, window and command line in one
 	@.ci/need window

@@ -175,8 +175,7 @@ func TestSlidingToAReadStateShowsItsReadings(t *testing.T) {
 		d.sees(sentence(d.s.lang.State(state)))
 		for _, f := range findings {
 			if (f.Check == "joint.angle" || f.Check == "joint.residual") && f.State == state && f.Value != nil {
-				said := strings.ReplaceAll(d.s.lang.WithDoubt(*f.Value, f.Unit, (*f.High-*f.Low)/2), " ± ", "±")
-				d.sees(said)
+				d.sees(asRead(d.s.lang.WithDoubt(*f.Value, f.Unit, (*f.High-*f.Low)/2)))
 				compared++
 			}
 		}

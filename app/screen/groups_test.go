@@ -118,7 +118,7 @@ func TestReadingsByPoint(t *testing.T) {
 	d := openDesk(t, phone, false)
 	d.newBuild("Invented estate")
 	d.read("5200", "").on().read("0.83", "").tap("next", "more", "more.records").tap("records.order")
-	d.sees("by what was read: 2", "Engine highest speed: 1")
+	d.sees("by what was read: 2", "Engine highest speed · readings: 1")
 	if first := d.nth("record.", 0); d.find(first).pos.Y > d.find(d.nth("record.", 1)).pos.Y {
 		t.Error("the rows stand upside down")
 	}
