@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"yokebook/app/places"
@@ -55,7 +56,7 @@ func (a *Adding) Asked() Asked {
 	if a.access.Pin != nil {
 		out.Pin = a.access.Pin.String()
 	}
-	if a.device && serve.IsInvitation(a.address) { // the code stands in it
+	if !slices.Contains(a.steps, AskFolder) && secretAddress(a.address) {
 		out.Address = ""
 	}
 	return out
@@ -76,7 +77,22 @@ func (s *Sharing) Resume(at Asked) *Adding {
 
 // Secret reports that the answer to a question is kept in no file.
 func Secret(step Step, answer string) bool {
-	return step == AskPassword || step == AskCode || step == AskDevice && serve.IsInvitation(answer)
+	return step == AskPassword || step == AskCode || (step == AskServer || step == AskDevice) && secretAddress(answer)
+}
+
+// secretAddress reports an address in which a code stands, or a password, which some write in front of
+// the host: what follows a colon there and is no port.
+func secretAddress(text string) bool {
+	_, host, written := strings.Cut(text, "://")
+	if !written {
+		host = text
+	}
+	host, _, _ = strings.Cut(host, "/")
+	if _, port, six := strings.Cut(host, "]"); six && strings.HasPrefix(host, "[") {
+		host = port
+	}
+	_, port, _ := strings.Cut(host, ":")
+	return strings.Contains(text, "#") || strings.Contains(host, "@") || strings.Trim(port, "0123456789") != ""
 }
 
 // Step is what is asked.
