@@ -68,8 +68,8 @@ func (m *Model) markOf(p Page) string {
 		about = strconv.Itoa(len(m.doubts)) + ":" + m.entry.Value.Token()
 	case Refused:
 		about = m.entry.Value.Token() + ":"
-		if no := new(measure.Refusal); m.err != nil && !errors.As(m.err, &no) {
-			about += m.err.Error()
+		if no := new(measure.Refusal); m.err != nil && !errors.As(m.err, &no) { // it may not be about a value
+			about = ":" + m.err.Error()
 		}
 	}
 	if about == "" {
