@@ -3,6 +3,7 @@ package screen
 import (
 	"fmt"
 	"strings"
+	"sync/atomic"
 	"testing"
 	"time"
 
@@ -93,17 +94,16 @@ func (d *desk) tongue() *words.Language {
 	return d.lang
 }
 
-// sources are a clock that ticks by itself and ids that count up, so that a walk repeats.
+// sources are a clock that ticks by itself and ids that count up, so that a walk repeats. A second copy
+// that is written behind the screen asks for the time too.
 func sources() logbook.Sources {
-	n := 0
+	var n atomic.Int64
 	return logbook.Sources{
 		Now: func() time.Time {
-			n++
-			return time.Date(2026, 3, 2, 10, 0, n, 0, time.UTC)
+			return time.Date(2026, 3, 2, 10, 0, int(n.Add(1)), 0, time.UTC)
 		},
 		NewID: func() measure.ID {
-			n++
-			return measure.ID(fmt.Sprintf("019ab3f0-0000-7000-8000-%012x", n))
+			return measure.ID(fmt.Sprintf("019ab3f0-0000-7000-8000-%012x", n.Add(1)))
 		},
 	}
 }

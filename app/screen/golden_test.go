@@ -28,6 +28,9 @@ var rewrite = flag.Bool("rewrite", false, "rewrite the goldens of all pages")
 // each page.
 const pagesDir = "testdata/pages"
 
+// The clock on the pages is the same wherever the tests are run.
+func init() { time.Local = time.UTC }
+
 // TestPagesAreAsTheyWereLookedAt compares every page at every size with its golden, line by line:
 // keys with their kind and place, texts with size, ink and place. In English that is every size; in
 // the other languages a phone, for the rest of them TestEveryPageFitsInEveryLanguage answers. The dark theme
@@ -36,8 +39,6 @@ const pagesDir = "testdata/pages"
 //
 //	make golden WHAT=pages
 func TestPagesAreAsTheyWereLookedAt(t *testing.T) {
-	defer func(here *time.Location) { time.Local = here }(time.Local)
-	time.Local = time.UTC      // the clock on the pages, wherever the test is run
 	t.Setenv("TMPDIR", "/tmp") // stands on pages of places, which look the same only where it is as long
 	for _, lang := range words.Languages {
 		for _, size := range []fyne.Size{phone, small, onSide, desktop} {
