@@ -47,6 +47,9 @@ func (p *Picture) CreateRenderer() fyne.WidgetRenderer {
 	return r
 }
 
+// labelGap is between the label and what is drawn beside it.
+const labelGap = 6
+
 type pictureRenderer struct {
 	p     *Picture
 	image *canvas.Raster
@@ -70,7 +73,10 @@ func (r *pictureRenderer) Layout(size fyne.Size) {
 	}
 	x, y := (size.Width-w)/2, (size.Height-h)/2
 	if label := r.label.MinSize(); r.p.label != "" && x < label.Width && y < label.Height { // off the label, as far as there is room
-		y = size.Height - h
+		below, beside := size.Height-h, size.Width-w
+		if y = below; below < label.Height && beside > x {
+			x = min(label.Width+labelGap, beside)
+		}
 	}
 	put(r.image, x, y, w, h)
 	r.label.Move(fyne.NewPos(0, 0))
