@@ -199,17 +199,21 @@ func (s *Screen) listPage(title string, rows *part.Rows, keys ...fyne.CanvasObje
 	return s.listUnder(part.NewText(title, part.Held, 24, part.Plain).Bold(), false, rows, keys...)
 }
 
-// listUnder is listPage with a head of any kind; tall where that is a key.
+// listUnder is listPage with a head of any kind; tall where that is a key. A first key that the page is
+// for takes all the room while no other stands beside it.
 func (s *Screen) listUnder(head fyne.CanvasObject, tall bool, rows *part.Rows, keys ...fyne.CanvasObject) fyne.CanvasObject {
 	up := part.NewWordKey("up", part.Ordinary, s.lang.Say("screen.up"), func() { rows.Turn(-1) })
 	down := part.NewWordKey("down", part.Ordinary, s.lang.Say("screen.down"), func() { rows.Turn(1) })
+	keys = append(keys, up, down)
+	first, isKey := keys[0].(*part.Key)
+	lay := &arrange.List{Title: head, Tall: tall, Rows: rows, Keys: keys, Grows: isKey && first.Kind == part.Main}
+	c := container.New(lay, append([]fyne.CanvasObject{head, rows}, keys...)...)
 	rows.Laid = func() {
 		showIf(up, rows.First() > 0)
 		showIf(down, rows.First()+rows.Shown() < rows.Count)
+		lay.PlaceKeys(c.Size())
 	}
-	keys = append(keys, up, down)
-	lay := &arrange.List{Title: head, Tall: tall, Rows: rows, Keys: keys}
-	return container.New(lay, append([]fyne.CanvasObject{head, rows}, keys...)...)
+	return c
 }
 
 func showIf(o fyne.CanvasObject, show bool) {

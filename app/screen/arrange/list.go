@@ -1,6 +1,10 @@
 package arrange
 
-import "fyne.io/fyne/v2"
+import (
+	"slices"
+
+	"fyne.io/fyne/v2"
+)
 
 // List lays out a page of rows with keys to leave and to turn over. Nothing on it scrolls, so that a
 // wobbling thumb still hits its row.
@@ -9,6 +13,7 @@ type List struct {
 	Tall  bool // the title is a key
 	Rows  fyne.CanvasObject
 	Keys  []fyne.CanvasObject
+	Grows bool // the first key is what the page is for: it takes the room of those that are hidden
 }
 
 // MinSize is the least page.
@@ -36,11 +41,25 @@ func (l *List) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	place(l.Title, x, y, w, title)
 	bottom := y + h - s.Key
 	place(l.Rows, x, y+title+below, w, bottom-s.Gap-(y+title+below))
-	keys := w
-	if s.Form == Wide {
-		keys = min(w, 700)
+	l.PlaceKeys(page)
+}
+
+// PlaceKeys stands the keys of a page that is not flat anew, after some were hidden or shown.
+func (l *List) PlaceKeys(page fyne.Size) {
+	s := For(page)
+	if s.Form == Flat {
+		return
 	}
-	grid(l.Keys, max(1, len(l.Keys)), x, bottom, keys, s.Key, s.Gap)
+	x, w := s.Margin, page.Width-2*s.Margin
+	if s.Form == Wide {
+		x *= 2
+		w = min(page.Width-2*x, 700)
+	}
+	cols := max(1, len(l.Keys))
+	if l.Grows && !slices.ContainsFunc(l.Keys[1:], fyne.CanvasObject.Visible) {
+		cols = 1
+	}
+	grid(l.Keys[:min(cols, len(l.Keys))], cols, x, page.Height-s.Margin-s.Key, w, s.Key, s.Gap)
 }
 
 // Cell is where one row of a list stands: on which page of the list, and where on it.
