@@ -47,7 +47,7 @@ func (s *Screen) keypad() page {
 		}
 		lay.Stand, lay.Lay = []fyne.CanvasObject{s.reversalField(r)}, nil
 		lay.Picture = laidPicture(m.Lying(), s.lang.Say("screen.front"))
-		lay.More = part.NewWordKey("zero.end", part.Standing, s.lang.Say("screen.zero.end"), s.does(m.EndReversal))
+		lay.More = part.NewNarrowKey("zero.end", part.Standing, s.lang.Say("screen.zero.end"), s.does(m.EndReversal))
 	}
 	if old, ok := m.Correcting(); ok {
 		asked = s.lang.Say("screen.correct.type")
@@ -55,7 +55,8 @@ func (s *Screen) keypad() page {
 			asked = s.lang.Say("screen.correct.side")
 		}
 		lay.Stand, lay.Lay = []fyne.CanvasObject{s.correctionField(old)}, nil
-		lay.More = s.answerKey(*s.leaveCorrection())
+		end := s.leaveCorrection()
+		lay.More = part.NewNarrowKey(end.name, end.kind, end.words, end.tap)
 	}
 	words := part.NewText(asked, 13, 24, part.Plain).Bold()
 	lay.Question = words

@@ -119,7 +119,7 @@ var deScreen = table{
 	"screen.zero.first":      "Erste Messung behalten: {0}.",
 	"screen.zero.second":     "Zweite Messung behalten: {0}.",
 	"screen.zero.turned":     "Umgedreht: nochmals ablesen",
-	"screen.zero.end":        "Lassen",
+	"screen.zero.end":        "Abbruch",
 	"screen.zero.none":       "Kein Nullpunkt gefunden: die beiden Messungen gehören nicht zu einem Ort, Zustand und einer Aufstellung.",
 
 	"screen.refused":     "Das wurde nicht behalten",

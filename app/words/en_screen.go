@@ -120,7 +120,7 @@ var enScreen = table{
 	"screen.zero.first":      "First reading kept: {0}.",
 	"screen.zero.second":     "Second reading kept: {0}.",
 	"screen.zero.turned":     "Turned: read again",
-	"screen.zero.end":        "Leave it",
+	"screen.zero.end":        "Cancel",
 	"screen.zero.none":       "No zero was found: the two readings don't belong to one place, state and setup.",
 
 	"screen.refused":     "This was not kept",
