@@ -1,6 +1,8 @@
 package screen
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2/container"
 
 	"yokebook/app/logbook"
@@ -14,7 +16,7 @@ import (
 func (s *Screen) told() page {
 	var lines []string
 	for _, n := range s.tell {
-		lines = append(lines, s.lang.Message(n))
+		lines = append(lines, strings.Split(s.lang.Message(n), "; ")...)
 	}
 	box := container.NewVBox()
 	addText(box, s.lang.Say("screen.told.note"), lines...)

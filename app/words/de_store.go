@@ -3,8 +3,8 @@ package words
 // deStore: what is told of how builds are kept on this device.
 var deStore = table{
 	"store.unfinished": "der letzte Eintrag war nicht fertig, als das Programm endete; alles davor ist da (die abgeschnittene Datei: {0})",
-	"store.recovered": "die Datei war beschädigt; Einträge daraus: {0} (hinter dem Schaden: {1}), aus Sicherungen zurückgeholt: {2}; beschädigte " +
-		"Datei: {3}",
+	"store.recovered": "die Datei war beschädigt; daraus gelesene Einträge: {0}, davon hinter der beschädigten Stelle: {1}; aus " +
+		"Sicherungen zurückgeholt: {2}; die beschädigte Datei bleibt neben den Umbauten, als {3}",
 	"store.restored":  "die Datei fehlte; aus Sicherungen zurückgeholte Einträge: {0}, die neueste ist {1}",
 	"store.lost":      "beschädigt und sonst nirgends: {0} Einträge, in {1}; der erste ist {2}; neu messen, oder eine Datei einlesen, die sie hat",
 	"store.nameless":  "bis zur Unlesbarkeit beschädigt: {0} Stellen in {1}; nachsehen, ob eine Messung fehlt",

@@ -4,8 +4,8 @@ package words
 // package logbook.
 var enStore = table{
 	"store.unfinished": "the last entry was not finished when the program ended; everything before it is here (the cut-off file: {0})",
-	"store.recovered": "the file was damaged; records from it: {0} (behind the damage: {1}), brought back from snapshots: {2}; damaged " +
-		"file: {3}",
+	"store.recovered": "the file was damaged; records read from it: {0}, of them behind the damaged place: {1}; brought back from " +
+		"snapshots: {2}; the damaged file is kept beside the builds as {3}",
 	"store.restored":  "the file was missing; records brought back from snapshots: {0}, the newest is {1}",
 	"store.lost":      "damaged and nowhere else: {0} records, in {1}; the first is {2}; take them again, or import a file that has them",
 	"store.nameless":  "damaged beyond reading: {0} places in {1}; look whether a reading is missing",
