@@ -89,7 +89,7 @@ func (v *offerVisit) shown(s *Screen, o *share.Offer) page {
 		lines = append(lines, s.lang.Say("offer.moved", o.Came, o.Went))
 	}
 	if o.Fault != "" {
-		lines = append(lines, breakable(s.lang.Say("offer.fault", o.Fault)))
+		lines = append(lines, breakable(s.lang.Say("offer.fault", s.lang.Fault(o.Fault))))
 	}
 	lay := &arrange.Offer{
 		Title: part.NewText(s.lang.Say("offer.title"), part.Held, 22, part.Plain).Bold(),

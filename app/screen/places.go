@@ -114,13 +114,15 @@ func (s *Screen) stepLine(step buildsync.Step) string {
 	return s.lang.Say("places.step."+step.Phase, step.Done+1, step.Of)
 }
 
-// problem is a line about what did not work in a place, as it came.
-func (s *Screen) problem(line string) string { return breakable(s.lang.Say("places.bad", line)) }
+// problem is a line about what did not work in a place.
+func (s *Screen) problem(line string) string {
+	return breakable(s.lang.Say("places.bad", s.lang.Fault(line)))
+}
 
 // faults are the faults of a pass in one line.
 func (s *Screen) faults(r buildsync.Report) string {
 	f := r.Faults[0]
-	line := s.lang.Say("cli.sync."+string(f.Kind), f.Line)
+	line := s.lang.Say("cli.sync."+string(f.Kind), s.lang.Fault(f.Line))
 	if n := len(r.Faults) - 1; n > 0 {
 		line = s.lang.Say("place.more", line, n)
 	}

@@ -242,7 +242,7 @@ func (s *Screen) failure() string {
 		key := s.take.Stop().Point.Key
 		text = strings.ReplaceAll(text, key, s.lang.Point(key))
 	}
-	return sentence(text)
+	return sentence(s.lang.Fault(text))
 }
 
 // sentence starts a text with a capital.

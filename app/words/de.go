@@ -28,6 +28,7 @@ func german() *Language {
 		deScreen,
 		deFormulas,
 		dePhone,
+		dePhrases,
 		deSheet,
 		dePlaces,
 		deTake,

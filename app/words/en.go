@@ -23,6 +23,7 @@ func english() *Language {
 		enPlaces,
 		enScreen,
 		enPhone,
+		enPhrases,
 		enSettle,
 		enTake,
 		enDraw,

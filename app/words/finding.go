@@ -160,9 +160,9 @@ func (l *Language) source(limit *checks.Limit) string {
 	case limit == nil:
 		return ""
 	case limit.Reason != "":
-		return l.Say("limit.chosen", limit.Source, limit.Reason)
+		return l.Say("limit.chosen", l.Source(limit.Source), limit.Reason)
 	}
-	return limit.Source
+	return l.Source(limit.Source)
 }
 
 func (l *Language) why(w *checks.Weakest) string {
