@@ -103,8 +103,8 @@ var deAdvice = table{
 	checks.MsgZeroFound: "{0 subject}, Aufstellung {1}: umgedreht steht sein Nullpunkt bei {2 deg}, auf {3 deg} genau; seine Messungen dort " +
 		"sind damit berichtigt",
 	checks.MsgWayUnsaid:      "welches Ende von {0 subject} nach vorn zeigte, wurde nicht angegeben: als immer gleich genommen, sein Nullpunkt hebt sich auf",
-	checks.MsgBestPhase:      "am gleichmäßigsten mit {0 point} {1 deg}: Restwinkel {2 deg}",
-	checks.MsgMatchNoVerdict: "gleiche Enden beweisen keinen kleinen Restwinkel; auf diesen schauen",
+	checks.MsgBestPhase:      "am gleichmäßigsten mit {0 point} {1 deg}: Restbeugewinkel {2 deg}",
+	checks.MsgMatchNoVerdict: "gleiche Enden beweisen keinen kleinen Restbeugewinkel; auf diesen schauen",
 	checks.MsgWorstState:     "der größte Winkel steht hier: {0 state}",
 	checks.MsgDecidedBy:      "am meisten hält zurück: {0 finding}",
 }
@@ -120,7 +120,7 @@ var deTravel = table{
 
 	"help.sweep": "die Achse über ihren Federweg bewegen: Länge, Winkel, Hub",
 	"help.sweep.long": `Bewegt die Achse von hängenden Rädern bis auf die Anschläge, höchstens 10 mm je Schritt, und druckt zu jeder Höhe die
-Länge der Welle, die Beugewinkel, Restwinkel und Ungleichförmigkeit aller Gelenke zusammen und wie weit das Schiebestück
+Länge der Welle, die Beugewinkel, Restbeugewinkel und Ungleichförmigkeit aller Gelenke zusammen und wie weit das Schiebestück
 ausgezogen ist. Gemessene Höhen nennen ihren Zustand; alle anderen sind daraus gerechnet, auf dem Weg, den die erste
 Zeile nennt. Werte sind ± ihre 95-%-Schranke.`,
 	"cli.sweep.note":            "{0}",

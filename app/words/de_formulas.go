@@ -9,11 +9,11 @@ var deFormulas = table{
 		"Richtungen, jede aus Neigung und Grundrisswinkel. Sind alle Grundrisswinkel 0, ist es der Unterschied der Neigungen.",
 	"formula.joint.most_angle":  "Der größte Winkel dieses Gelenks in jedem gemessenen oder gerechneten Zustand, gegen das, was das Gelenk beugen darf.",
 	"formula.joint.least_angle": "Der räumliche Winkel zwischen den beiden Achsen im Gelenk. Ein Gelenk, das nie beugt, verschleißt seine Nadeln an einer Stelle.",
-	"formula.joint.match":       "Der größere Endwinkel weniger der kleinere. Gleiche Enden drehen noch nicht gleichförmig: wie gleichförmig, sagt der Restwinkel.",
+	"formula.joint.match":       "Der größere Endwinkel weniger der kleinere. Gleiche Enden drehen noch nicht gleichförmig: wie gleichförmig, sagt der Restbeugewinkel.",
 	"formula.joint.residual": "Der Winkel des einen Gelenks, das so viel Ungleichförmigkeit machte wie alle Gelenke zusammen: jedes ändert die " +
 		"Drehzahl durch seinen Winkel um seine eigene Ebene, und Gabelversatz und Verdrehung der Ebenen sagen, wie viel sich aufhebt.",
 	"formula.joint.ripple": "Größte weniger kleinste Drehzahl hinter allen Gelenken in einer Umdrehung, als Anteil der Drehzahl davor.",
-	"formula.joint.torsional": "Die größte Drehbeschleunigung, die ein Gelenk mit dem Restwinkel bei höchster Wellendrehzahl macht: bei kleinen Winkeln " +
+	"formula.joint.torsional": "Die größte Drehbeschleunigung, die ein Gelenk mit dem Restbeugewinkel bei höchster Wellendrehzahl macht: bei kleinen Winkeln " +
 		"Drehzahl im Quadrat mal Winkel im Quadrat.",
 	"formula.joint.inertia_drive": "Die größte Drehbeschleunigung dieser Welle bei ihrer höchsten Drehzahl, durch alle Gelenke zwischen Getriebe und ihr.",
 	"formula.joint.inertia_coast": "Die größte Drehbeschleunigung dieser Welle bei ihrer höchsten Drehzahl, durch alle Gelenke zwischen Achse und ihr.",

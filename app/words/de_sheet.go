@@ -140,7 +140,7 @@ var deSheet = table{
 	"sheet.phase": "Zu bauender Gabelversatz: wie oben gemessen; 0° heißt beide Gabeln in Linie. Er zählt von der vorderen zur hinteren Gabel, im " +
 		"Uhrzeigersinn nach vorn gesehen. Wo nicht gemessen und hier kein anderer genannt, auf 0° bauen und es " +
 		"sagen.",
-	"sheet.phase.best": "Läuft {0 state} am gleichmäßigsten mit {1 point} {2 deg}: Restwinkel {3 deg}. Mit dem Kunden abstimmen, was gebaut wird.",
+	"sheet.phase.best": "Läuft {0 state} am gleichmäßigsten mit {1 point} {2 deg}: Restbeugewinkel {3 deg}. Mit dem Kunden abstimmen, was gebaut wird.",
 
 	"sheet.tubes":           "Rohr, Mittellager, Wuchtung",
 	"sheet.balance":         "Wuchten auf Güte G {0} (ISO 21940-11) in zwei Ebenen, je eine nahe jedem Ende jeder Welle, bei der oben genannten Drehzahl; Bleche angeschweißt, an einer Stelle nicht mehr, als der Wuchter zulässt.",
