@@ -16,6 +16,7 @@ import (
 	"yokebook/app/draw"
 	"yokebook/app/logbook"
 	"yokebook/app/screen/part"
+	"yokebook/app/words"
 	"yokebook/measure"
 )
 
@@ -98,20 +99,22 @@ func (d *desk) slide(share float64) *desk {
 }
 
 // Every drawing of an invented build, at every size: keys and slider are large enough and apart, words
-// stand whole, and the drawing's own labels neither overlap nor leave the page.
+// stand whole, in every language, and the drawing's own labels neither overlap nor leave the page.
 func TestEveryDrawingFits(t *testing.T) {
 	for _, l := range least {
-		t.Run(fmt.Sprintf("%.0fx%.0f", l.size.Width, l.size.Height), func(t *testing.T) {
-			d := onDrawings(t, "links-two-piece", l.size, false)
-			gallery(d, func(page string) {
-				checkKeys(t, d, page, l.key, l.gap)
-				checkTexts(t, d, page)
-				checkSlider(t, d, page, l.key, l.gap)
-				for _, p := range d.sheets() {
-					checkLabels(t, page, p)
-				}
+		for _, lang := range words.Languages {
+			t.Run(sizeName(l.size)+" "+lang.Tag, func(t *testing.T) {
+				d := openDeskIn(t, lang, t.TempDir(), l.size, false).drawings("links-two-piece")
+				gallery(d, func(page string) {
+					checkKeys(t, d, page, l.key, l.gap)
+					checkTexts(t, d, page)
+					checkSlider(t, d, page, l.key, l.gap)
+					for _, p := range d.sheets() {
+						checkLabels(t, page, p)
+					}
+				})
 			})
-		})
+		}
 	}
 }
 

@@ -24,8 +24,12 @@ func (d *Drawing) Layout(_ []fyne.CanvasObject, page fyne.Size) {
 	if s.Form == Upright {
 		top := d.hands(x, y, w, h, s)
 		if d.Figures != nil {
-			top -= 96
-			place(d.Figures, x, top, w, 92)
+			high := float32(92)
+			if s.Key < 95 {
+				high = 104 // the lines are shorter, so there is one more of them
+			}
+			top -= high + 4
+			place(d.Figures, x, top, w, high)
 		}
 		d.picture(x, y, w, top-8-y)
 		return
