@@ -47,8 +47,9 @@ func (p *Picture) CreateRenderer() fyne.WidgetRenderer {
 	return r
 }
 
-// labelGap is between the label and what is drawn beside it.
-const labelGap = 6
+// labelGap is between the label and what is drawn beside it; leastPart is how much of its size a
+// picture keeps where it makes room for its label.
+const labelGap, leastPart = 6, 0.65
 
 type pictureRenderer struct {
 	p     *Picture
@@ -73,9 +74,13 @@ func (r *pictureRenderer) Layout(size fyne.Size) {
 	}
 	x, y := (size.Width-w)/2, (size.Height-h)/2
 	if label := r.label.MinSize(); r.p.label != "" && x < label.Width && y < label.Height { // off the label, as far as there is room
-		below, beside := size.Height-h, size.Width-w
-		if y = below; below < label.Height && beside > x {
-			x = min(label.Width+labelGap, beside)
+		above, beside := size.Height-label.Height, size.Width-label.Width-labelGap
+		if w > beside && h > above && above > leastPart*h { // no room: a little smaller, so that there is some
+			w, h = w*above/h, above
+			x = (size.Width - w) / 2
+		}
+		if y = size.Height - h; h > above {
+			x = min(label.Width+labelGap, size.Width-w)
 		}
 	}
 	put(r.image, x, y, w, h)

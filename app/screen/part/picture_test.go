@@ -22,6 +22,7 @@ func TestALabelStandsOffWhatIsDrawn(t *testing.T) {
 		{"room above", fyne.NewSize(200, 50+label.Height)},
 		{"room beside alone", fyne.NewSize(200+label.Width+labelGap, 50)},
 		{"room on both", fyne.NewSize(300, 100)},
+		{"room for neither unless smaller", fyne.NewSize(200, 50)},
 	} {
 		r.Layout(tt.place)
 		at, size := r.image.Position(), r.image.Size()
