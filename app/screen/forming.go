@@ -190,7 +190,7 @@ func (v *forming) number(s *Screen) page {
 	lay := &arrange.Take{
 		Left:     s.set.Left(),
 		Stand:    []fyne.CanvasObject{part.NewField(what)},
-		Picture:  part.NewText(s.lang.Say("tools.type"), part.Held, 19, part.Quiet),
+		Picture:  part.NewText(s.lang.Say("tools.type"), part.Held, 19, part.Quiet).AtTop(),
 		Question: asked,
 		Hint:     part.NewText("", part.Held, 19, part.Quiet),
 		Display:  part.NewField(number),

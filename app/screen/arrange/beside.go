@@ -43,5 +43,13 @@ func (Below) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) 
 func (b Below) Layout(o []fyne.CanvasObject, page fyne.Size) {
 	s := b.Sizes()
 	top := s.Margin + s.Key + s.Gap
-	place(o[0], s.Margin, top, page.Width-2*s.Margin-150-s.Gap, max(0, page.Height-top-s.Key-s.Gap-s.Margin))
+	x := s.Margin
+	if s.Form == Wide {
+		x *= 2 // as the rows do
+	}
+	w := page.Width - 2*x
+	if s.Form == Flat {
+		w -= 150 + s.Gap
+	}
+	place(o[0], x, top, w, max(0, page.Height-top-s.Key-s.Gap-s.Margin))
 }
