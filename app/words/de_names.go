@@ -15,7 +15,7 @@ var deNames = table{
 	"tool.caliper":   "Messschieber",
 	"tool.indicator": "Messuhr",
 	"tool.scale":     "Waage",
-	"tool.torque":    "Drehmoment\u200bschlüssel",
+	"tool.torque":    "Drehmoment-Schlüssel",
 
 	"group.slopes":                "Neigungen und Grundrisswinkel",
 	"group.stated":                "angegebene Werte",
