@@ -2,6 +2,7 @@ package words
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"yokebook/checks"
@@ -127,12 +128,28 @@ func (l *Language) value(f checks.Finding) (value, interval string) {
 	switch {
 	case !(doubt > 0):
 		return l.said(f, 0), ""
-	case math.Abs(up-down) <= lopsided*doubt:
+	case math.Abs(up-down) <= lopsided*doubt && !crosses(f, doubt):
 		return l.said(f, doubt), "± " + l.inUnits(f.Unit, func(unit string, size float64) string {
 			return l.digits(doubt/size, doubt/size, unit) + l.unitAfter(unit)
 		})
 	}
 	return l.said(f, (*f.High-*f.Low)/2), l.Say("finding.around", l.Between(*f.Low, *f.High, f.Unit))
+}
+
+// crosses reports a limit that lies outside the interval, but within the value ± doubt: said like that, a
+// finding that is out would seem undecided.
+func crosses(f checks.Finding, doubt float64) bool {
+	if f.Limit == nil {
+		return false
+	}
+	edges := []float64{f.Limit.Value}
+	if f.Limit.Upper != nil {
+		edges = append(edges, *f.Limit.Upper)
+	}
+	return slices.ContainsFunc(edges, func(edge float64) bool {
+		within := *f.Low <= edge && edge <= *f.High
+		return !within && math.Abs(edge-*f.Value) <= doubt
+	})
 }
 
 // said writes the value, in a phrase where the check has one: "ends within 0.4°".

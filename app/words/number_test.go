@@ -2,6 +2,7 @@ package words
 
 import (
 	"math"
+	"strings"
 	"testing"
 	"yokebook/checks"
 	"yokebook/measure"
@@ -156,3 +157,26 @@ func TestLopsidedIntervalIsSaidAsRange(t *testing.T) {
 }
 
 func num(f float64) *float64 { return &f }
+
+// An interval that is nearly even is said as ±, but never so that a limit seems to lie within a doubt
+// that does not reach it.
+func TestDoubtNeverReachesALimitThatTheIntervalDoesNot(t *testing.T) {
+	number := func(f float64) *float64 { return &f }
+	for _, c := range []struct {
+		low, high float64
+		limit     *checks.Limit
+		want      string
+	}{
+		{3.1, 7.6, &checks.Limit{Value: 3, Sense: "max"}, "(3.1 … 7.6°)"},
+		{3.1, 7.6, &checks.Limit{Value: 2.7, Sense: "max"}, "± 2.4°"},
+		{3.1, 7.6, nil, "± 2.4°"},
+		{2.9, 7.6, &checks.Limit{Value: 3, Sense: "max"}, "± 2.4°"},
+		{2.8, 7.3, &checks.Limit{Value: 7.5, Sense: "max"}, "(2.8 … 7.3°)"},
+		{2.8, 7.3, &checks.Limit{Value: 1, Upper: number(7.5), Sense: "between"}, "(2.8 … 7.3°)"},
+	} {
+		f := checks.Finding{Check: "joint.angle", Unit: "deg", Value: number(5.2), Low: number(c.low), High: number(c.high), Limit: c.limit}
+		if got := strings.ReplaceAll(English.Finding(f).Interval, "\u00a0", " "); got != c.want {
+			t.Errorf("%g … %g against %+v: %q, want %q", c.low, c.high, c.limit, got, c.want)
+		}
+	}
+}
