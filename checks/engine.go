@@ -2,6 +2,7 @@ package checks
 
 import (
 	"slices"
+	"strings"
 	"sync"
 
 	"yokebook/checks/uncertain"
@@ -117,12 +118,18 @@ func (e *engine) number(best float64, terms []term, from origin) *quantity {
 	if e.lean {
 		terms = ownTogether(terms)
 	}
-	name, sizes := "number", []float64{best}
+	var name strings.Builder
+	name.WriteString("number")
+	sizes := append(make([]float64, 0, len(terms)+1), best)
 	for _, t := range terms {
-		name += "|" + t.cause.key + "|" + shapeText(t.cause.shape) + "|" + t.cause.input + "|" + string(t.cause.reading)
+		for _, part := range [...]string{t.cause.key, shapeText(t.cause.shape), t.cause.input, string(t.cause.reading)} {
+			name.WriteByte('|')
+			name.WriteString(part)
+		}
 		sizes = append(sizes, t.scale)
 	}
-	sig := signature(name+originText(from), sizes)
+	writeOrigin(&name, from)
+	sig := signature(name.String(), sizes)
 	if q, ok := e.recall(sig); ok {
 		return q[0]
 	}
@@ -236,16 +243,14 @@ func (e *engine) combineOwn(name string, uses [][]int, own func() formula, args 
 	return result
 }
 
-func originText(o origin) string {
-	s := ""
+func writeOrigin(to *strings.Builder, o origin) {
 	for _, id := range o.used {
-		s += "|" + string(id)
+		to.WriteString("|" + string(id))
 	}
 	for _, p := range o.restsOn {
-		s += "|?" + p
+		to.WriteString("|?" + p)
 	}
 	for _, p := range o.assumed {
-		s += "|~" + p
+		to.WriteString("|~" + p)
 	}
-	return s
 }

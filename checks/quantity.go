@@ -3,9 +3,9 @@ package checks
 import (
 	"crypto/sha256"
 	"encoding/binary"
-	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 
@@ -33,7 +33,9 @@ func studentT(freedom int) uncertain.Shape {
 	return uncertain.Shape{Kind: uncertain.Student, Freedom: freedom}
 }
 
-func shapeText(s uncertain.Shape) string { return fmt.Sprintf("%d/%d", s.Kind, s.Freedom) }
+func shapeText(s uncertain.Shape) string {
+	return strconv.Itoa(int(s.Kind)) + "/" + strconv.Itoa(s.Freedom)
+}
 
 // shift is the value of a quantity when one cause stands one standard deviation up and down.
 type shift struct {
@@ -206,19 +208,16 @@ func (q *quantity) squarable() float64 {
 
 // signature names a quantity by everything that it was made from.
 func signature(name string, numbers []float64, parts ...[16]byte) [16]byte {
-	h := sha256.New()
-	h.Write([]byte(name))
-	h.Write([]byte{0})
+	text := append([]byte(name), 0)
 	for _, f := range numbers {
-		var b [8]byte
-		binary.LittleEndian.PutUint64(b[:], math.Float64bits(f))
-		h.Write(b[:])
+		text = binary.LittleEndian.AppendUint64(text, math.Float64bits(f))
 	}
 	for _, p := range parts {
-		h.Write(p[:])
+		text = append(text, p[:]...)
 	}
+	sum := sha256.Sum256(text)
 	var sig [16]byte
-	copy(sig[:], h.Sum(nil))
+	copy(sig[:], sum[:])
 	return sig
 }
 
