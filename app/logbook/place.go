@@ -47,6 +47,8 @@ type Place struct {
 	Fresh *Fresh `json:"fresh"` // a build that was being started; nil: none
 
 	Visits []string `json:"visits"` // pages that lie over it, the lowest first
+
+	Tops map[string]int `json:"tops"` // first row shown of lists that were turned, by the pages that lead to them
 }
 
 // Fresh is a build that is being started: its half-written title and what was answered so far.

@@ -113,6 +113,34 @@ func TestFindingsAreCutDownToOneVerdict(t *testing.T) {
 	d.sees("All: ")
 }
 
+// A list that was turned over stays where it was while a page of it is looked at, after a kill too; left
+// and opened again it begins at its top.
+func TestAListStaysWhereItWasTurned(t *testing.T) {
+	d := openDesk(t, phone, false)
+	d.newBuild("Invented estate")
+	d.read("5200", "").tap("all")
+	top := d.nth("finding.", 0)
+	d.tap("down", "down")
+	turned := d.nth("finding.", 0)
+	if turned == top {
+		t.Fatal("the list was not turned")
+	}
+	at := func(when, want string) {
+		t.Helper()
+		if got := d.nth("finding.", 0); got != want {
+			t.Errorf("%s the list begins at %s, want %s", when, got, want)
+		}
+	}
+	d.tap(turned, "back")
+	at("back from a finding", turned)
+	d.restart()
+	at("after a kill", turned)
+	d.tap(turned).restart().tap("back")
+	at("back from a finding after a kill", turned)
+	d.tap("back", "all")
+	at("opened again", top)
+}
+
 // All readings stand newest first, or put together by what was read.
 func TestReadingsByPoint(t *testing.T) {
 	d := openDesk(t, phone, false)

@@ -2,6 +2,8 @@ package screen
 
 import (
 	"fmt"
+	"maps"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -202,8 +204,22 @@ func (s *Screen) listPage(title string, rows *part.Rows, keys ...fyne.CanvasObje
 // listUnder is listPage with a head of any kind; tall where that is a key. A first key that the page is
 // for takes all the room while no other stands beside it.
 func (s *Screen) listUnder(head fyne.CanvasObject, tall bool, rows *part.Rows, keys ...fyne.CanvasObject) fyne.CanvasObject {
-	up := part.NewWordKey("up", part.Ordinary, s.lang.Say("screen.up"), func() { rows.Turn(-1) })
-	down := part.NewWordKey("down", part.Ordinary, s.lang.Say("screen.down"), func() { rows.Turn(1) })
+	path := s.path()
+	if top, turned := s.tops[path]; turned {
+		rows.Reach(min(top, rows.Count-1))
+	}
+	turn := func(pages int) func() {
+		return func() {
+			rows.Turn(pages)
+			if s.tops == nil {
+				s.tops = map[string]int{}
+			}
+			s.tops[path] = rows.First()
+			s.remember()
+		}
+	}
+	up := part.NewWordKey("up", part.Ordinary, s.lang.Say("screen.up"), turn(-1))
+	down := part.NewWordKey("down", part.Ordinary, s.lang.Say("screen.down"), turn(1))
 	keys = append(keys, up, down)
 	first, isKey := keys[0].(*part.Key)
 	lay := &arrange.List{Title: head, Tall: tall, Rows: rows, Keys: keys, Grows: isKey && first.Kind == part.Main}
@@ -214,6 +230,22 @@ func (s *Screen) listUnder(head fyne.CanvasObject, tall bool, rows *part.Rows, k
 		lay.PlaceKeys(c.Size())
 	}
 	return c
+}
+
+// path names the pages that lead to the one that is shown, the lowest first.
+func (s *Screen) path() string {
+	var pages []string
+	if s.take != nil {
+		pages = s.take.Where().Pages
+	}
+	return strings.Join(append(pages, s.marks()...), "\n")
+}
+
+// forgetTops lets lists that were left begin at their top when they are opened again; those under the
+// page that is shown stay where they were turned to.
+func (s *Screen) forgetTops() {
+	path := s.path()
+	maps.DeleteFunc(s.tops, func(list string, _ int) bool { return list != path && !strings.HasPrefix(path, list+"\n") })
 }
 
 func showIf(o fyne.CanvasObject, show bool) {

@@ -2,6 +2,7 @@ package screen
 
 import (
 	"errors"
+	"maps"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -76,9 +77,10 @@ type Screen struct {
 	drafts map[string]visit // pages that were left with something typed, by what they are about
 	draft  *start.Model     // a build that was left before it was started
 
-	visits []visit // pages with models of their own that lie over the rest
-	job    *job    // goes on off the toolkit's goroutine; nil: none
-	inline bool    // in tests: tasks run at once
+	visits []visit        // pages with models of their own that lie over the rest
+	tops   map[string]int // see logbook.Place
+	job    *job           // goes on off the toolkit's goroutine; nil: none
+	inline bool           // in tests: tasks run at once
 
 	sharing *share.Sharing // passes over places and offers, which go on beside the window; nil: none
 	seen    seen
@@ -116,6 +118,7 @@ func (s *Screen) wake(lang *words.Language) *Screen {
 	}
 	if p.Open == (s.take != nil) {
 		s.revisit(p.Visits)
+		s.tops = p.Tops
 	}
 	s.show()
 	return s
@@ -140,6 +143,7 @@ func (s *Screen) show() {
 	if s.job != nil && s.job.owner != s.owner() {
 		s.stopWork()
 	}
+	s.forgetTops()
 	switch {
 	case s.top() != nil:
 		s.page = s.top().page(s)
@@ -203,7 +207,7 @@ func (s *Screen) where() logbook.Place {
 	if s.take != nil {
 		p = s.take.Where()
 	}
-	p.Visits, p.Fresh = s.marks(), nil
+	p.Visits, p.Fresh, p.Tops = s.marks(), nil, maps.Clone(s.tops)
 	if s.fresh != nil {
 		named, answers := s.fresh.Answered()
 		p.Fresh = &logbook.Fresh{Title: s.fresh.Title(), Named: named, Answers: answers}
