@@ -12,7 +12,15 @@ import (
 func TestTheRouteGoesByWhatSettlesMost(t *testing.T) {
 	d := openInvented(t, phone, false, "demo.json")
 	d.tap("more", "more.route").sees("in the order of the route", "Tap: what settles most first")
+	for _, turn := range []string{"up", "down"} { // wherever the one list was turned to, the other begins at its top
+		if d.has(turn) {
+			d.tap(turn)
+		}
+	}
 	d.tap("route.order").sees("What settles most comes first", "of what is open")
+	if first := d.nth("useful.", 0); first != "useful.0" {
+		t.Errorf("the list of what settles most begins at %s", first)
+	}
 	list := d.s.take.Useful()
 	if len(list) == 0 || list[0].Kind == remedy.ReadTurned {
 		t.Fatalf("%d readings, the first %+v", len(list), list)

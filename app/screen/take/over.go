@@ -50,6 +50,10 @@ func (m *Model) markOf(p Page) string {
 		}
 	case Finding:
 		about = m.opened
+	case Route: // by what settles most it is another list
+		if m.useful.on {
+			about = "by use"
+		}
 	case Records:
 		if m.byPoint {
 			about = "by point"
