@@ -4,34 +4,19 @@ import (
 	"fmt"
 	"maps"
 	"math/rand/v2"
-	"os"
-	"path/filepath"
 	"reflect"
 	"testing"
 
 	"yokebook/checks"
 	"yokebook/checks/limits"
 	"yokebook/measure"
-	"yokebook/measure/document"
 )
 
 // As readings come in, are corrected and struck, and limits are picked, each run is handed the one
 // before. It finds what a run that is handed nothing finds, and leaves what was found before as it was.
 func TestRunsOneAfterTheOtherFindWhatEachFindsAlone(t *testing.T) {
-	files, err := filepath.Glob("../testdata/builds/*.json")
-	if err != nil || len(files) == 0 {
-		t.Fatalf("no builds: %v", err)
-	}
-	for i, file := range files {
-		t.Run(filepath.Base(file), func(t *testing.T) {
-			data, err := os.ReadFile(file)
-			if err != nil {
-				t.Fatal(err)
-			}
-			b, _, err := document.Read(data)
-			if err != nil {
-				t.Fatal(err)
-			}
+	for i, b := range demoBuilds(t) {
+		t.Run(b.Title, func(t *testing.T) {
 			rnd := rand.New(rand.NewPCG(uint64(i), 1))
 			prev, before, judged := checks.Run(b, nil), checks.Run(b, nil).Findings, 0
 			for step := range 12 {
